@@ -1,0 +1,52 @@
+import fastifyCookie from '@fastify/cookie';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { AppModule } from './app.module.js';
+import { ChangeSteps } from './platform/change/change-steps.js';
+import { CONFIG, type Config } from './platform/config/config.js';
+import { BODY_LIMIT } from './platform/graphql/limits.js';
+import { serveSubscriptions } from './platform/graphql/subscriptions.js';
+import { log } from './platform/log.js';
+import { serveBoard } from './platform/web/serve-board.js';
+
+/** A running service. */
+export interface Service {
+  readonly app: NestFastifyApplication;
+  /** Address it listens on. */
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/**
+ * Starts the API: endpoint, subscriptions, files, and the built board where it is wanted.
+ *
+ * @throws Error when a promise of the boot does not hold (see the checks called here).
+ */
+export async function bootApi({ board = true }: { board?: boolean } = {}): Promise<Service> {
+  const app = await NestFactory.create<NestFastifyApplication>(
+    AppModule,
+    new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => crypto.randomUUID() }),
+    { logger: false, abortOnError: false },
+  );
+  const config = app.get<Config>(CONFIG);
+  await app.register(fastifyCookie as never);
+  app
+    .getHttpAdapter()
+    .getInstance()
+    .addHook('onError', async (request, reply, error) => {
+      if (reply.statusCode >= 500)
+        log('error', 'A request failed', { requestId: request.id, url: request.url, error: error.stack });
+    });
+  if (board) await serveBoard(app);
+  app.get(ChangeSteps).demandComplete();
+  await app.listen({ port: config.FLAGWAY_PORT, host: config.FLAGWAY_HOST });
+  const closeSubscriptions = serveSubscriptions(app, config.origin);
+  return {
+    app,
+    url: (await app.getUrl()).replace('[::1]', 'localhost'),
+    close: async () => {
+      await closeSubscriptions();
+      await app.close();
+    },
+  };
+}

@@ -1,0 +1,50 @@
+import { MercuriusDriver, type MercuriusDriverConfig } from '@nestjs/mercurius';
+import { Module } from '@nestjs/common';
+import { APP_GUARD } from '@nestjs/core';
+import { GraphQLModule } from '@nestjs/graphql';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { GraphQLError } from 'graphql';
+import { contextOf } from '../context.js';
+import { Authenticator } from './authenticator.js';
+import { formatError, singleErrors } from './error-formatter.js';
+import { documentLimits } from './limits.js';
+import type { RequestContext } from './request-context.js';
+import { SignedInGuard } from './signed-in.guard.js';
+
+/** The GraphQL endpoint: code first, compiled documents, bounded, batching off. */
+@Module({
+  imports: [
+    GraphQLModule.forRootAsync<MercuriusDriverConfig>({
+      driver: MercuriusDriver,
+      inject: [Authenticator],
+      useFactory: (authenticator: Authenticator) => ({
+        path: '/graphql',
+        autoSchemaFile: true,
+        sortSchema: true,
+        jit: 1,
+        graphiql: false,
+        allowBatchedQueries: false,
+        subscription: false,
+        validationRules: [...documentLimits],
+        context: async (request: FastifyRequest, reply: FastifyReply): Promise<RequestContext> => {
+          const actor = await authenticator.actorOfRequest(request);
+          return { request, reply, ctx: actor && contextOf(actor, String(request.id)) };
+        },
+        errorFormatter: (execution, context) => ({
+          statusCode: 200,
+          response: {
+            data: execution.data ?? null,
+            errors: singleErrors((execution.errors ?? []) as readonly GraphQLError[]).map((error) =>
+              formatError(
+                error as GraphQLError,
+                String((context as { reply?: FastifyReply }).reply?.request.id ?? 'ws'),
+              ),
+            ) as never,
+          },
+        }),
+      }),
+    }),
+  ],
+  providers: [{ provide: APP_GUARD, useClass: SignedInGuard }],
+})
+export class ApiModule {}

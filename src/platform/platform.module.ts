@@ -1,0 +1,10 @@
+import { Module } from '@nestjs/common';
+import { ChangeModule } from './change/change.module.js';
+import { ClockModule } from './clock/clock.module.js';
+import { ConfigModule } from './config/config.module.js';
+import { DatabaseModule } from './database/database.module.js';
+import { HintsModule } from './hints/hints.module.js';
+
+/** What every process of the service stands on. */
+@Module({ imports: [ConfigModule, ClockModule, DatabaseModule, ChangeModule, HintsModule] })
+export class PlatformModule {}
