@@ -6,7 +6,7 @@ import { ChangeSteps } from './platform/change/change-steps.js';
 import { CONFIG, type Config } from './platform/config/config.js';
 import { BODY_LIMIT } from './platform/graphql/limits.js';
 import { serveSubscriptions } from './platform/graphql/subscriptions.js';
-import { log } from './platform/log.js';
+import { nestLogger } from './platform/nest-logger.js';
 import { serveBoard } from './platform/web/serve-board.js';
 
 /** A running service. */
@@ -26,17 +26,10 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
   const app = await NestFactory.create<NestFastifyApplication>(
     AppModule,
     new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => crypto.randomUUID() }),
-    { logger: false, abortOnError: false },
+    { logger: nestLogger, abortOnError: false },
   );
   const config = app.get<Config>(CONFIG);
   await app.register(fastifyCookie as never);
-  app
-    .getHttpAdapter()
-    .getInstance()
-    .addHook('onError', async (request, reply, error) => {
-      if (reply.statusCode >= 500)
-        log('error', 'A request failed', { requestId: request.id, url: request.url, error: error.stack });
-    });
   if (board) await serveBoard(app);
   app.get(ChangeSteps).demandComplete();
   await app.listen({ port: config.FLAGWAY_PORT, host: config.FLAGWAY_HOST });

@@ -32,11 +32,8 @@ export async function serveBoard(app: NestFastifyApplication): Promise<void> {
       root,
       wildcard: false,
       cacheControl: false,
-      setHeaders: (
-        reply: FastifyReply['raw'] & { setHeader(name: string, value: string): void },
-        path: string,
-      ) => {
-        reply.setHeader(
+      setHeaders: (reply: FastifyReply, path: string) => {
+        void reply.header(
           'cache-control',
           path.includes('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
         );
