@@ -1,10 +1,12 @@
 import fastifyCookie from '@fastify/cookie';
 import { NestFactory } from '@nestjs/core';
+import { GraphQLSchemaHost } from '@nestjs/graphql';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
 import { ChangeSteps } from './platform/change/change-steps.js';
 import { CONFIG, type Config } from './platform/config/config.js';
 import { BODY_LIMIT } from './platform/graphql/limits.js';
+import { demandFreshSchema } from './platform/graphql/schema-file.js';
 import { serveSubscriptions } from './platform/graphql/subscriptions.js';
 import { nestLogger } from './platform/nest-logger.js';
 import { serveBoard } from './platform/web/serve-board.js';
@@ -31,7 +33,9 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
   const config = app.get<Config>(CONFIG);
   await app.register(fastifyCookie as never);
   if (board) await serveBoard(app);
+  await app.init();
   app.get(ChangeSteps).demandComplete();
+  demandFreshSchema(app.get(GraphQLSchemaHost).schema);
   await app.listen({ port: config.FLAGWAY_PORT, host: config.FLAGWAY_HOST });
   const closeSubscriptions = serveSubscriptions(app, config.origin);
   return {
