@@ -1,0 +1,3 @@
+/** What other features may use of the board. */
+export { Board } from './board.model.js';
+export { JournalEntry } from './journal-entry.model.js';

@@ -1,0 +1,8 @@
+/** What other features may use of jobs. */
+export { Area } from './area.model.js';
+export { Clearance } from './clearance.model.js';
+export { Job } from './job.model.js';
+export { Link } from './link.model.js';
+export { Phase } from './phase.model.js';
+export { Quantity } from './quantity.model.js';
+export { Template } from './template.model.js';
