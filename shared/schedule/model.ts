@@ -324,7 +324,7 @@ export type ConflictCode = Conflict['code'];
 
 /** What cannot be had as asked. Part of the answer, never thrown. */
 export type Conflict =
-  /** Links and inspections that wait for each other: phases in order, the last waits for the first. */
+  /** Links and inspections that wait for each other: each phase must precede the next, and the last the first. */
   | { readonly code: 'cycle'; readonly phaseIds: readonly string[]; readonly linkIds: readonly string[] }
   | {
       readonly code: 'pinBeforePredecessor';

@@ -1,0 +1,82 @@
+import { hasStarted, stillBinds } from './dependencies.js';
+import { fromFinish, lagAfter, startForFinish, toFinish } from './link-lag.js';
+import type { Gate, Reason } from './model.js';
+import type { Outcome } from './outcome.js';
+import type { Hours, Node } from './problem.js';
+import type { Slot } from './slot.js';
+import type { VisitOutcome } from './visits.js';
+
+/** An earliest start and what asks for it. */
+export interface Bound {
+  readonly at: Slot;
+  readonly reason: Reason;
+}
+
+/** When links (and the present) let a phase start, given the hours it would run in; null when a lag outruns the calendar. */
+export function readyBound(
+  node: Node,
+  hours: Hours,
+  outcomes: readonly (Outcome | undefined)[],
+  now: Slot,
+): Bound | null {
+  let best: Bound = { at: now, reason: { kind: 'now' } };
+  for (const edge of node.ins) {
+    const from = outcomes[edge.from.index];
+    if (!stillBinds(edge) || !from?.placed) continue;
+    const { link } = edge;
+    const anchor = lagAfter(link, fromFinish(link.kind) ? from.finish : from.start, hours.own);
+    if (anchor === null) return null;
+    const at = toFinish(link.kind) ? startForFinish(node, hours, anchor) : anchor;
+    if (at > best.at || (at === best.at && best.reason.kind === 'now')) {
+      const reason: Reason = {
+        kind: 'link',
+        linkId: link.id,
+        phaseId: edge.from.id,
+        linkKind: link.kind,
+      };
+      best = { at, reason };
+    }
+  }
+  return best;
+}
+
+/** What the gates of a phase ask for, earliest first. */
+export function gateBounds(node: Node, visitOf: (id: string) => VisitOutcome): Bound[] {
+  if (hasStarted(node)) return [];
+  const bounds = (node.phase.gates ?? []).map((gate) => gateBound(gate, visitOf));
+  return bounds
+    .filter((bound) => bound !== null)
+    .sort((a, b) => a.at - b.at || (JSON.stringify(a.reason) < JSON.stringify(b.reason) ? -1 : 1));
+}
+
+function gateBound(gate: Gate, visitOf: (id: string) => VisitOutcome): Bound | null {
+  switch (gate.kind) {
+    case 'clearance':
+      return gate.earliest === null
+        ? null
+        : { at: gate.earliest, reason: { kind: 'clearance', id: gate.id, at: gate.earliest } };
+    case 'cure':
+      return gate.expected === null
+        ? null
+        : {
+            at: gate.expected,
+            reason: {
+              kind: 'cure',
+              id: gate.id,
+              at: gate.expected,
+              strengthNow: gate.strengthNow ?? null,
+              strengthNeeded: gate.strengthNeeded ?? null,
+            },
+          };
+    case 'notBefore':
+      return {
+        at: gate.at,
+        reason: { kind: 'notBefore', id: gate.id, cause: gate.cause, at: gate.at },
+      };
+    case 'inspection': {
+      const { finish } = visitOf(gate.inspectionId);
+      if (finish === null) return null;
+      return { at: finish, reason: { kind: 'inspection', inspectionId: gate.inspectionId, until: finish } };
+    }
+  }
+}
