@@ -1,10 +1,14 @@
 import { Module } from '@nestjs/common';
+import { BoardModule } from './board/board.module.js';
+import { CrewsModule } from './crews/crews.module.js';
+import { JobsModule } from './jobs/jobs.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
+import { SitesModule } from './sites/sites.module.js';
 
 /** The features of the service, the same in every process; `AppModule` adds the endpoint. */
-@Module({ imports: [PlatformModule, PeopleModule] })
+@Module({ imports: [PlatformModule, PeopleModule, CrewsModule, SitesModule, JobsModule, BoardModule] })
 export class CoreModule {}
 
 /** The service with its GraphQL endpoint. */

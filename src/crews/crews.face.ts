@@ -1,4 +1,6 @@
 /** What other features may use of crews and equipment. */
 export { Crew } from './crew.model.js';
+export { CrewReader } from './crew-reader.js';
 export { EquipmentPool } from './equipment-pool.model.js';
+export { EquipmentReader } from './equipment-reader.js';
 export { CrewException, DayHours, HourRange } from './week.model.js';
