@@ -11,8 +11,14 @@ function checkKeys({ areas, heatingSets }: EntryMeasurement): Fault[] {
   const twice = (path: string, keys: string[]): Fault[] =>
     repeated(keys).map((key) => ({ path, message: `key "${key}" is used twice; give each its own` }));
   return [
-    ...twice('areas', areas.map((area) => area.key)),
-    ...twice('heatingSets', heatingSets.map((set) => set.key)),
+    ...twice(
+      'areas',
+      areas.map((area) => area.key),
+    ),
+    ...twice(
+      'heatingSets',
+      heatingSets.map((set) => set.key),
+    ),
   ];
 }
 
@@ -23,7 +29,8 @@ function checkSets({ areas, heatingSets }: EntryMeasurement): Fault[] {
       const area = areas.find((candidate) => candidate.key === key);
       const path = `heatingSets[${i}].areas`;
       if (!area) faults.push({ path, message: `there is no area "${key}"; measure it or take it out` });
-      else if (!area.heated) faults.push({ path, message: `area "${key}" is not heated; mark it heated or take it out` });
+      else if (!area.heated)
+        faults.push({ path, message: `area "${key}" is not heated; mark it heated or take it out` });
     }
   });
   const served = heatingSets.flatMap((set) => set.areas);
@@ -33,7 +40,10 @@ function checkSets({ areas, heatingSets }: EntryMeasurement): Fault[] {
   }
   areas.forEach((area, i) => {
     if (area.heated && !served.includes(area.key)) {
-      faults.push({ path: `areas[${i}]`, message: `"${area.key}" is heated but no heating set runs through it` });
+      faults.push({
+        path: `areas[${i}]`,
+        message: `"${area.key}" is heated but no heating set runs through it`,
+      });
     }
   });
   return faults;
@@ -45,8 +55,10 @@ const HEIGHT_SLACK = 0.5;
 function checkStructure({ areas, footing }: EntryMeasurement): Fault[] {
   const faults: Fault[] = [];
   const built = areas.some((area) => area.kind !== 'walk');
-  if (built && !footing) faults.push({ path: 'footing', message: 'landing and steps need a footing; measure it' });
-  if (!built && footing) faults.push({ path: 'footing', message: 'no landing or steps stand on it; leave it out' });
+  if (built && !footing)
+    faults.push({ path: 'footing', message: 'landing and steps need a footing; measure it' });
+  if (!built && footing)
+    faults.push({ path: 'footing', message: 'no landing or steps stand on it; leave it out' });
   const landings = areas.filter((area) => area.kind === 'landing');
   areas.forEach((area, i) => {
     if (area.kind !== 'flight' || landings.length !== 1) return;

@@ -35,19 +35,30 @@ export function readSet(reader: Reader): MeasuredSet {
   const set: MeasuredSet = {
     key: reader.at('key').text(KEY),
     name: reader.at('name').text(),
-    areas: reader.at('areas').list(1).map((area) => area.text(KEY)),
+    areas: reader
+      .at('areas')
+      .list(1)
+      .map((area) => area.text(KEY)),
     watts: watts(reader.at('watts').number({ min: 50, max: 20_000, unit: 'W' })),
     volts: volts(reader.at('volts').number({ min: 100, max: 600, unit: 'V' })),
     ohms: ohms(reader.at('ohms').number({ min: 0.5, max: 2000, unit: 'Ω' })),
-    labelTemperature: fahrenheit(reader.at('labelTemperatureF').numberOr(68, { min: 32, max: 120, unit: '°F' })),
+    labelTemperature: fahrenheit(
+      reader.at('labelTemperatureF').numberOr(68, { min: 32, max: 120, unit: '°F' }),
+    ),
     heatedLength: readFeet(reader.at('heatedFeet'), 5, 2000),
     coldLeadLength: readFeet(reader.at('coldLeadFeet'), 1, 200),
-    coldLeadOhmsPerFoot: ohmsPerFoot(reader.at('coldLeadOhmsPerFoot').numberOr(0, { min: 0, max: 0.02, unit: 'Ω/ft' })),
-    temperatureCoefficient: reader.at('temperatureCoefficientPerK').numberOr(0, { min: 0, max: 0.007, unit: '1/K' }),
+    coldLeadOhmsPerFoot: ohmsPerFoot(
+      reader.at('coldLeadOhmsPerFoot').numberOr(0, { min: 0, max: 0.02, unit: 'Ω/ft' }),
+    ),
+    temperatureCoefficient: reader
+      .at('temperatureCoefficientPerK')
+      .numberOr(0, { min: 0, max: 0.007, unit: '1/K' }),
     toleranceLow: reader.at('toleranceLow').numberOr(-0.05, { min: -0.2, max: 0 }),
     toleranceHigh: reader.at('toleranceHigh').numberOr(0.1, { min: 0, max: 0.2 }),
     minInsulation: megaohms(reader.at('minMegaohms').numberOr(20, { min: 1, max: 10_000, unit: 'MΩ' })),
-    insulationTestVolts: volts(reader.at('insulationTestVolts').numberOr(500, { min: 100, max: 2500, unit: 'V' })),
+    insulationTestVolts: volts(
+      reader.at('insulationTestVolts').numberOr(500, { min: 100, max: 2500, unit: 'V' }),
+    ),
     minBend: bend.missing ? null : inches(bend.number({ min: 0.25, max: 6, unit: 'in' })),
     cureDays: days(reader.at('cureDays').numberOr(28, { min: 1, max: 90, unit: 'days' })),
     coldLeadRun: readFeet(reader.at('coldLeadRunFeet'), 0, 200),

@@ -47,7 +47,8 @@ export class Reader {
       return false;
     }
     for (const name of Object.keys(this.value as object)) {
-      if (!known.includes(name)) this.at(name).fault(`unknown name; remove it or use one of: ${known.join(', ')}`);
+      if (!known.includes(name))
+        this.at(name).fault(`unknown name; remove it or use one of: ${known.join(', ')}`);
     }
     return true;
   }
@@ -72,7 +73,9 @@ export class Reader {
     const { min = -Infinity, max = Infinity } = limits;
     if (this.value < min || this.value > max) {
       const hint = limits.hint?.(this.value);
-      this.fault(`must be ${limits.range ?? sayRange(min, max)}${unit}, got ${this.value}${hint ? `; ${hint}` : ''}`);
+      this.fault(
+        `must be ${limits.range ?? sayRange(min, max)}${unit}, got ${this.value}${hint ? `; ${hint}` : ''}`,
+      );
     } else if (limits.whole === true && !Number.isInteger(this.value)) {
       this.fault(`must be a whole number, got ${this.value}`);
     }

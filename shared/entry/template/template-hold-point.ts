@@ -62,8 +62,4 @@ export interface TemplateReading extends Common {
 
 /** A hold point of one kind of phase. */
 export type TemplateHoldPoint =
-  | TemplateCheck
-  | TemplateInspection
-  | TemplateClearanceGate
-  | TemplateCureGate
-  | TemplateReading;
+  TemplateCheck | TemplateInspection | TemplateClearanceGate | TemplateCureGate | TemplateReading;

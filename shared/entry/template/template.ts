@@ -68,8 +68,8 @@ export interface ProductionRate {
 /** Concrete or mortar placed by a phase. */
 export interface TemplatePlacement {
   readonly material: 'concrete' | 'grout' | 'mortar';
-  /** Least dimension of the section, in; the footing's is its own thickness. */
-  readonly sectionInches: number | 'footingThickness' | 'bedThickness';
+  /** Least dimension of the section, in, or the measured thickness it has. */
+  readonly sectionInches: number | 'footingThickness' | 'bedThickness' | 'walkBaseThickness';
 }
 
 /** Which phases of the one kind meet which of the other. */
@@ -93,6 +93,8 @@ export interface TemplateLink {
   readonly to: string;
   readonly kind: LinkKind;
   readonly pairing: Pairing;
+  /** Only for phases of areas that fit. */
+  readonly where?: AreaFilter;
   /** Minutes, or the days of cure that the set's instructions ask for. */
   readonly lag: number | 'setCureDays';
   readonly lagIn: LagIn;

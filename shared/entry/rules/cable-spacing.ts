@@ -1,0 +1,27 @@
+import type { Inches } from '../../units/length.js';
+import { TRADE_RULE } from '../source.js';
+import type { Finding } from './finding.js';
+import { say } from './say.js';
+import { HAIR } from './spread.js';
+
+const LEAST = 3;
+const MOST = 12;
+
+/** Heating cable lies 3 in on centres at least and 12 in at most. */
+export function cableSpacing(spacing: Inches): Finding {
+  const tight = spacing < LEAST - HAIR;
+  const wide = spacing > MOST + HAIR;
+  return {
+    rule: 'cable-spacing',
+    ok: !tight && !wide,
+    measured: say(spacing, 'in'),
+    limit: `${LEAST} to ${say(MOST, 'in')}`,
+    source: TRADE_RULE,
+    text: tight
+      ? 'Cable is too close: take a shorter set or heat more area; never cut the heating cable'
+      : wide
+        ? 'Cable is too far apart: take a longer set'
+        : 'Spacing is right',
+    caution: 'The set may ask for more than the trade does; its instructions go first.',
+  };
+}

@@ -1,0 +1,31 @@
+import { COMMON_PRACTICE } from '../../source.js';
+import type { TemplateEquipment } from '../template.js';
+
+const cold = { season: 'cold', source: COMMON_PRACTICE } as const;
+
+/** What stays on a placement until it has cured, in cold weather. A blanket covers 48 ft². */
+export const EQUIPMENT: readonly TemplateEquipment[] = [
+  {
+    pool: 'blanket',
+    from: 'footing-pour',
+    until: 'footing-cure',
+    count: { quantity: 'footingFeet', perUnit: 1 / 12 },
+    ...cold,
+  },
+  {
+    pool: 'blanket',
+    from: 'block',
+    until: 'block-cure',
+    count: { quantity: 'topSquareFeet', perUnit: 1 / 48 },
+    ...cold,
+  },
+  { pool: 'enclosure', from: 'stone', until: 'bed-cure', count: { fixed: 1 }, ...cold },
+  { pool: 'heater', from: 'stone', until: 'bed-cure', count: { fixed: 1 }, ...cold },
+  {
+    pool: 'blanket',
+    from: 'stone',
+    until: 'bed-cure',
+    count: { quantity: 'topSquareFeet', perUnit: 1 / 48 },
+    ...cold,
+  },
+];

@@ -1,0 +1,197 @@
+import { COMMON_PRACTICE, fromMemory, published } from '../../source.js';
+import type { TemplateHoldPoint } from '../template-hold-point.js';
+import { CAUTIONS } from './cautions.js';
+import { confirm, measure, measureMany } from './item.js';
+
+const OSHA_DIG = published('29 CFR 1926.651–652');
+const STAIRS = published('IRC 2018 R311.7.5');
+const COVER = published('ACI 318: 3 in where cast against earth');
+const COLD_CONCRETE = published('ACI 306.1-90 as restated by Beall 2004, fig. 3-37: sections under 12 in');
+
+/** Hold points from the permit to the cured block. */
+export const GROUND_HOLD_POINTS: readonly TemplateHoldPoint[] = [
+  {
+    kind: 'clearance',
+    key: 'permit',
+    phase: 'demo',
+    gate: 'start',
+    title: 'Permit in hand',
+    clearance: 'permit',
+    items: [],
+    waivable: false,
+  },
+  {
+    kind: 'check',
+    key: 'services',
+    phase: 'demo',
+    gate: 'start',
+    title: 'Services found and safe',
+    items: [confirm('services-safe', 'Gas, water, electricity and drains found and made safe')],
+    caution: CAUTIONS.services,
+    waivable: false,
+  },
+  {
+    kind: 'clearance',
+    key: 'mark-out',
+    phase: 'dig',
+    gate: 'start',
+    title: 'Mark-out valid on the day',
+    clearance: 'mark-out',
+    items: [],
+    caution: CAUTIONS.dig,
+    waivable: false,
+  },
+  {
+    kind: 'check',
+    key: 'depth',
+    phase: 'dig',
+    gate: 'finish',
+    title: 'Footing depth against frost',
+    items: [
+      measureMany(
+        'footing-depth',
+        'Depth of the bottom below finished grade, at each footing',
+        'in',
+        { atLeastFrom: 'frostDepth' },
+        fromMemory('IRC R403.1.4.1, with the local frost depth'),
+      ),
+      measure('spoil-back', 'Spoil back from the edge', 'ft', { atLeast: 2 }, OSHA_DIG),
+      confirm('dig-protected', 'Protected where 5 ft deep or where a competent person sees cause', OSHA_DIG),
+    ],
+    caution: CAUTIONS.dig,
+    waivable: false,
+  },
+  {
+    kind: 'check',
+    key: 'formwork',
+    phase: 'footing-form',
+    gate: 'finish',
+    title: 'Forms, bars and dowels',
+    items: [
+      confirm('dowels', 'Dowels into the existing wall set'),
+      measure('bar-cover', 'Least cover of the bars to earth', 'in', { atLeast: 3 }, COVER),
+    ],
+    waivable: true,
+  },
+  {
+    kind: 'inspection',
+    key: 'footing',
+    phase: 'footing-pour',
+    gate: 'start',
+    title: 'Footing inspected before concrete',
+    items: [],
+    caution: CAUTIONS.code,
+    waivable: false,
+  },
+  {
+    kind: 'check',
+    key: 'placing',
+    phase: 'footing-pour',
+    gate: 'finish',
+    title: 'Placing temperature and sensors',
+    items: [
+      measure('placed-temperature', 'Concrete as placed', '°F', { atLeast: 55, atMost: 100 }, COLD_CONCRETE),
+      confirm('cured-evidence', 'Sensors or cylinders set'),
+    ],
+    caution: CAUTIONS.heater,
+    waivable: true,
+  },
+  {
+    kind: 'cure',
+    key: 'footing-strength',
+    phase: 'footing-cure',
+    gate: 'finish',
+    title: 'Strength to start block',
+    placement: 'footing-pour',
+    requiredPsi: 1000,
+    items: [],
+    caution: CAUTIONS.strength,
+    waivable: true,
+  },
+  {
+    kind: 'check',
+    key: 'risers',
+    phase: 'block',
+    gate: 'finish',
+    title: 'Heights of every finished riser',
+    where: { kinds: ['flight'] },
+    items: [
+      measureMany(
+        'riser-heights',
+        'Every riser as it will be finished, stone and bed counted',
+        'in',
+        { atLeast: 4, atMost: 7.75, equalWithin: 0.375 },
+        STAIRS,
+      ),
+      measureMany('treads', 'Every tread', 'in', { atLeast: 10, equalWithin: 0.375 }, STAIRS),
+      {
+        ...confirm('chamfers', 'Corner chamfers cut where the cable steps down, about 1 in at 45°'),
+        required: false,
+      },
+    ],
+    caution: CAUTIONS.cutting,
+    waivable: false,
+  },
+  {
+    kind: 'check',
+    key: 'block-filled',
+    phase: 'block',
+    gate: 'finish',
+    title: 'Block filled and level',
+    items: [
+      measure(
+        'landing-slope',
+        'Slope of the landing away from the wall',
+        '%',
+        { atMost: 2 },
+        published('IRC R311.3'),
+      ),
+      confirm('cells-filled', 'Cells filled, no calcium chloride in mortar or grout', COMMON_PRACTICE),
+    ],
+    caution: CAUTIONS.chloride,
+    waivable: true,
+  },
+  {
+    kind: 'cure',
+    key: 'block-strength',
+    phase: 'block-cure',
+    gate: 'finish',
+    title: 'Strength to drill and load',
+    placement: 'block',
+    requiredPsi: 1500,
+    items: [],
+    caution: CAUTIONS.strength,
+    waivable: true,
+  },
+  {
+    kind: 'check',
+    key: 'base',
+    phase: 'walk-base',
+    gate: 'finish',
+    title: 'Walk base and its mesh',
+    items: [
+      measure('base-thickness', 'Base under the cable', 'in', { atLeast: 2 }, published('NEC 426.20')),
+      measure('base-temperature', 'Concrete as placed', '°F', { atLeast: 55, atMost: 100 }, COLD_CONCRETE),
+      { ...confirm('base-mesh', 'Mesh flat and fastened, no snagging ends'), required: false },
+    ],
+    waivable: true,
+  },
+  {
+    kind: 'check',
+    key: 'bed-kept-warm',
+    phase: 'bed-cure',
+    gate: 'finish',
+    title: 'Bed kept from freezing',
+    items: [
+      measure(
+        'bed-lowest',
+        'Lowest temperature of the bed since it was laid',
+        '°F',
+        { atLeast: 50, atMost: 100 },
+        fromMemory('ANSI A108: 50–100 °F for 72 h'),
+      ),
+    ],
+    caution: CAUTIONS.heater,
+    waivable: true,
+  },
+];
