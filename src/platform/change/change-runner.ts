@@ -54,6 +54,8 @@ export class ChangeRunner {
         return done;
       });
       await faultPoint('after-commit');
+      // What this request has read before the change is stale now.
+      ctx.batches.clear();
       return answer;
     } catch (error) {
       if (error instanceof Refused) return error.refusal;
