@@ -19,7 +19,11 @@ export function stillBinds(edge: Edge): boolean {
 /** Phases that must be placed before this one, once for every link or inspection that says so. */
 export function prerequisites(node: Node): Node[] {
   const before = node.ins.filter(stillBinds).map((edge) => edge.from);
-  if (!hasStarted(node)) for (const visit of node.visits) before.push(...visit.after);
+  if (!hasStarted(node)) {
+    for (const visit of node.visits) {
+      if (visit.inspection.state.kind !== 'passed') before.push(...visit.after);
+    }
+  }
   return before;
 }
 

@@ -234,6 +234,8 @@ export interface PlannedPhase {
   readonly reason: Reason;
   /** When links alone would have let it start. */
   readonly ready: Slot | null;
+  /** Which link, or the present, made it ready then. */
+  readonly readyReason: Reason;
   /** Waits from `ready` to `start`, in order; their lengths add up to the whole. */
   readonly trail: readonly TrailStep[];
   /** True when any of it lies beyond the forecast: not to be shown as fair. */

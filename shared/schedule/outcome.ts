@@ -11,6 +11,7 @@ export interface Placement {
   readonly crew: Crew | null;
   readonly hours: Hours;
   readonly ready: Slot;
+  readonly readyReason: Reason;
   readonly trail: readonly TrailStep[];
   readonly reason: Reason;
   readonly conflicts: readonly Conflict[];

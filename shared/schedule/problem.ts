@@ -2,7 +2,7 @@ import { compareIds, sortedById } from './by-id.js';
 import { CompiledCalendar } from './compiled-calendar.js';
 import { mergeIntervals, subtractIntervals } from './intervals.js';
 import type { Crew, Inspection, Interval, Job, Link, Phase, PlanInput } from './model.js';
-import { slot, type SlotCount } from './slot.js';
+import { slot, type Slot, type SlotCount } from './slot.js';
 import { WeatherCover } from './weather-cover.js';
 
 /** Open hours as one phase meets them. */
@@ -46,7 +46,7 @@ export interface Node {
   readonly visits: Visit[];
   /** Visits that wait for this phase. */
   readonly visitsAfter: Visit[];
-  /** Phases that wait for those visits. */
+  /** Phases that wait for those visits, unless they are passed; once a visit. */
   readonly gated: Node[];
 }
 
@@ -61,8 +61,13 @@ export class Problem {
   private readonly covers = new Map<string, WeatherCover>();
   private readonly hours = new Map<string, Hours>();
   private readonly always: CompiledCalendar;
+  /** First slot of the horizon. */
+  readonly begin = slot(0);
+  /** End of the horizon. */
+  readonly end: Slot;
 
   constructor(readonly input: PlanInput) {
+    this.end = slot(input.horizon);
     this.always = CompiledCalendar.always(input.horizon);
     for (const calendar of input.calendars) {
       const inside = calendar.open.map((i) => ({ from: i.from, to: slot(Math.min(i.to, input.horizon)) }));
@@ -155,6 +160,7 @@ export class Problem {
       for (const id of [...new Set(ids)].sort(compareIds)) {
         const visit = visits.get(id)!;
         node.visits.push(visit);
+        if (visit.inspection.state.kind === 'passed') continue;
         for (const before of visit.after) before.gated.push(node);
       }
     }

@@ -1,0 +1,73 @@
+import { sortedById } from './by-id.js';
+import type { Plan, PlannedInspection, PlannedPhase, Reason } from './model.js';
+import type { Slot } from './slot.js';
+
+/** One link of the chain: a phase (or visit), where it sits, and what binds it. */
+export interface ExplainStep {
+  readonly phaseId: string | null;
+  readonly inspectionId: string | null;
+  readonly at: Slot | null;
+  readonly reason: Reason | PlannedInspection['reason'];
+}
+
+/**
+ * Why a phase sits where it sits, from its own reason back to today or to a date given from outside (a clearance, a cure, a pin,
+ * a commitment, something that has happened).
+ *
+ * @returns the chain, nearest reason first; empty for an unknown phase
+ */
+export function explain(plan: Plan, phaseId: string): ExplainStep[] {
+  const phases = new Map(plan.phases.map((phase) => [phase.id, phase]));
+  const visits = new Map(sortedById(plan.inspections).map((visit) => [visit.id, visit]));
+  const steps: ExplainStep[] = [];
+  const seen = new Set<string>();
+  let next: string | null = phaseId;
+  while (next !== null && !seen.has(next)) {
+    const phase = phases.get(next);
+    if (!phase) break;
+    seen.add(next);
+    next = explainPhase(phase, visits, steps);
+  }
+  return steps;
+}
+
+/** Adds the reasons of one phase, latest wait first; returns the phase to go on with. */
+function explainPhase(
+  phase: PlannedPhase,
+  visits: ReadonlyMap<string, PlannedInspection>,
+  steps: ExplainStep[],
+): string | null {
+  for (const reason of reasonsOf(phase)) {
+    steps.push({ phaseId: phase.id, inspectionId: null, at: phase.start, reason });
+    switch (reason.kind) {
+      case 'link':
+      case 'crew':
+        return reason.phaseId;
+      case 'equipment':
+        return reason.releasedBy ?? reason.phaseId;
+      case 'unplanned':
+        return reason.phaseId;
+      case 'inspection': {
+        const visit = visits.get(reason.inspectionId)!;
+        steps.push({ phaseId: null, inspectionId: visit.id, at: visit.start, reason: visit.reason });
+        const binds = visit.reason;
+        if (binds.kind === 'phase' || binds.kind === 'unplanned') return binds.phaseId;
+        return null;
+      }
+      case 'weather':
+      case 'calendar':
+        continue;
+      default:
+        return null;
+    }
+  }
+  return null;
+}
+
+/** The binding reason, then what led up to it: earlier waits and what made the phase ready. */
+function reasonsOf({ reason, readyReason, trail }: PlannedPhase): Reason[] {
+  const binding = trail.findLastIndex((step) => step.reason.kind !== 'calendar');
+  if (binding < 0) return reason.kind === 'calendar' ? [reason, readyReason] : [reason];
+  const earlier = trail.slice(0, binding).map((step) => step.reason);
+  return [reason, ...earlier.reverse().filter(({ kind }) => kind !== 'calendar'), readyReason];
+}

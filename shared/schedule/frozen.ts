@@ -1,0 +1,39 @@
+import { bestPlace, crewChoices } from './best-place.js';
+import type { Bound } from './lower-bounds.js';
+import type { Reason } from './model.js';
+import type { FixedPlace } from './pinned.js';
+import type { Node } from './problem.js';
+import type { Found, NotFound } from './search.js';
+import type { State } from './state.js';
+
+/**
+ * Keeps a commitment inside the freeze window in place, with its crew, even where the phase could go earlier. A hard constraint moves it
+ * to the first place after, on any crew, and the conflict names the constraint.
+ */
+export function placeFrozen(state: State, node: Node, floors: readonly Bound[]): FixedPlace {
+  const { start: committed, crewId } = node.phase.commitment!;
+  const all = crewChoices(node);
+  const own = all.filter((crew) => crew?.id === crewId);
+  const floor: Bound = { at: committed, reason: { kind: 'commitment', at: committed } };
+  const kept = bestPlace(state, node, own.length > 0 ? own : all, [...floors, floor]);
+  if (kept.found && kept.start === committed) return { place: kept, conflicts: [] };
+  const moved = own.length > 0 ? bestPlace(state, node, all, [...floors, floor]) : kept;
+  return {
+    place: moved,
+    conflicts: [
+      {
+        code: 'commitmentBroken',
+        phaseId: node.id,
+        committed,
+        start: moved.found ? moved.start : null,
+        cause: causeOf(kept),
+      },
+    ],
+  };
+}
+
+/** What kept it from its slot: not the commitment itself, which only held it there. */
+function causeOf(place: Found | NotFound): Reason {
+  if (place.reason.kind !== 'commitment' || !place.found) return place.reason;
+  return place.trail[place.trail.length - 1]!.reason;
+}

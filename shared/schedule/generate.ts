@@ -1,0 +1,187 @@
+import { bestPlace, crewChoices, preferredCrew } from './best-place.js';
+import type { Order } from './cycles.js';
+import { hasFinished, hasStarted, prerequisites } from './dependencies.js';
+import { placeFrozen } from './frozen.js';
+import type { Bound } from './lower-bounds.js';
+import type { Conflict } from './model.js';
+import type { Outcome } from './outcome.js';
+import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
+import type { Node, Problem } from './problem.js';
+import { isFrozen, isPinned, rankPhases } from './rank.js';
+import { RankQueue } from './rank-queue.js';
+import { slot } from './slot.js';
+import { placeFinished, placeStarted } from './started.js';
+import { State } from './state.js';
+import { hopeless, notFound, onCycle } from './unplaced.js';
+
+/**
+ * Serial schedule generation: phases by rank, each placed once, as early as everything already placed allows. Equipment that stays out
+ * until another phase finishes is settled as one piece: the way to that phase is placed at once, and if stock does not last so long, all of
+ * it is taken back and tried after the shortage.
+ */
+export class Generator {
+  private readonly state: State;
+  private readonly rank: readonly number[];
+  private readonly byRank: Node[] = [];
+  private readonly queue = new RankQueue();
+  private readonly open = new Set<Node>();
+  private readonly crewConflicts: Conflict[] = [];
+
+  constructor(
+    private readonly problem: Problem,
+    private readonly order: Order,
+  ) {
+    this.state = new State(problem);
+    this.rank = rankPhases(problem, order.sequence);
+    for (const node of problem.nodes) this.byRank[this.rank[node.index]!] = node;
+    this.state.onReady = (node) => this.queue.push(this.rank[node.index]!);
+  }
+
+  /** Places everything. */
+  run(): { state: State; conflicts: readonly Conflict[] } {
+    for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
+    for (const node of this.problem.nodes) if (hasFinished(node)) this.settle(node);
+    for (const node of this.byRank) {
+      if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settle(node);
+    }
+    for (const node of this.order.onCycle) {
+      if (!this.state.isSettled(node)) this.state.settle(node, onCycle(node));
+    }
+    for (const node of this.byRank) this.reserve(node);
+    for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node);
+    for (let next = this.queue.pop(); next !== undefined; next = this.queue.pop()) {
+      const node = this.byRank[next]!;
+      if (this.state.isReady(node)) this.settle(node);
+    }
+    return { state: this.state, conflicts: this.crewConflicts };
+  }
+
+  /** Sets the crew of a fixed start aside, so that what is placed before it goes around. */
+  private reserve(node: Node): void {
+    const { state } = this;
+    if (state.isSettled(node)) return;
+    const started = hasStarted(node);
+    const start = started
+      ? node.phase.facts!.actualStart
+      : (node.phase.facts?.pinnedStart ??
+        (isFrozen(node, this.problem.input) ? node.phase.commitment!.start : undefined));
+    if (start === undefined || (!started && start < this.problem.input.now)) return;
+    const wanted = preferredCrew(node);
+    const crews = [...node.crews].sort((a, b) => Number(b.id === wanted) - Number(a.id === wanted));
+    const known = started ? placeStarted(this.problem, node, state.outcomes) : undefined;
+    for (const crew of known ? [known.crew] : crews) {
+      if (!crew || node.length === 0) continue;
+      const finish =
+        known?.finish ?? finishFrom(node, this.problem.hoursOf(node, crew), start) ?? slot(start + 1);
+      if (state.timeline(crew.id).firstIn(start, finish)) continue;
+      state.reserve(node, crew.id, start, finish);
+      return;
+    }
+  }
+
+  /** Settles one phase whose prerequisites are settled, with the way to the release of what it holds. */
+  private settle(node: Node): void {
+    const mark = this.state.mark();
+    const floors: Bound[] = [];
+    for (;;) {
+      this.settleOnce(node, floors);
+      const short = this.settleReleases(node);
+      const outcome = this.state.outcomes[node.index];
+      if (!short || !outcome?.placed || outcome.state !== 'planned') return;
+      this.state.undoTo(mark);
+      floors.push(short);
+    }
+  }
+
+  private settleOnce(node: Node, floors: readonly Bound[]): void {
+    const reserved = this.state.reserved.get(node.index)?.crewId;
+    const restore = this.state.unreserve(node);
+    const outcome = this.outcomeOf(node, floors, reserved);
+    const clash = this.state.settle(node, outcome, restore);
+    if (clash !== undefined && outcome.placed) {
+      const phaseIds = [this.problem.nodes[clash]!.id, node.id] as const;
+      this.crewConflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
+    }
+  }
+
+  private outcomeOf(node: Node, floors: readonly Bound[], reserved: string | undefined): Outcome {
+    if (hasFinished(node)) return placeFinished(this.problem, node);
+    if (hasStarted(node)) return placeStarted(this.problem, node, this.state.outcomes);
+    const lost = hopeless(this.state, node);
+    if (lost) return lost;
+    let fixed = this.search(node, floors, reserved);
+    if (!fixed.place.found && fixed.place.poolId !== null && this.settleLoans(fixed.place.poolId)) {
+      fixed = this.search(node, floors, reserved);
+    }
+    const { place, conflicts } = fixed;
+    if (!place.found) {
+      const unplaced = notFound(this.state, node, place);
+      return { ...unplaced, conflicts: [...unplaced.conflicts, ...conflicts] };
+    }
+    const { found: _, ...where } = place;
+    return { placed: true, state: 'planned', ...where, conflicts };
+  }
+
+  private search(node: Node, floors: readonly Bound[], reserved: string | undefined): FixedPlace {
+    if (isPinned(node)) return placePinned(this.state, node, floors, reserved);
+    if (isFrozen(node, this.problem.input)) return placeFrozen(this.state, node, floors);
+    return { place: bestPlace(this.state, node, crewChoices(node), floors), conflicts: [] };
+  }
+
+  /**
+   * Places the way to every phase that releases what this one holds.
+   * @returns where to try again when the stock does not last that long
+   */
+  private settleReleases(node: Node): Bound | undefined {
+    const outcome = this.state.outcomes[node.index];
+    const holds = node.phase.holds ?? [];
+    if (!outcome?.placed || holds.every((hold) => hold.untilPhaseId === undefined)) return undefined;
+    this.open.add(node);
+    for (const { untilPhaseId } of holds) {
+      if (untilPhaseId !== undefined) this.settleUpTo(this.problem.node(untilPhaseId));
+    }
+    this.open.delete(node);
+    for (const { poolId } of holds) {
+      const loans = this.state.stock.loansOf(poolId).filter((loan) => loan.node === node);
+      for (const loan of loans) {
+        const short = this.state.stock.overdrawnDuring(loan);
+        if (!short) continue;
+        const at = short.to === Infinity ? this.problem.end : slot(short.to);
+        return { at, reason: this.state.stock.blame(poolId, short, node) };
+      }
+    }
+    return undefined;
+  }
+
+  /** Settles a phase and everything it waits for, best rank first. */
+  private settleUpTo(goal: Node): void {
+    const wanted = new Set<Node>();
+    const path = [goal];
+    for (let node = path.pop(); node; node = path.pop()) {
+      if (wanted.has(node) || this.state.isSettled(node)) continue;
+      wanted.add(node);
+      path.push(...prerequisites(node));
+    }
+    const list = [...wanted].sort((a, b) => this.rank[a.index]! - this.rank[b.index]!);
+    for (
+      let next = list.find((n) => this.state.isReady(n));
+      next;
+      next = list.find((n) => this.state.isReady(n))
+    ) {
+      this.settle(next);
+    }
+  }
+
+  /** Places the way to the release of what started work has taken from a pool; true when that gave something back. */
+  private settleLoans(poolId: string): boolean {
+    let changed = false;
+    for (const loan of this.state.stock.openLoans(poolId)) {
+      if (this.open.has(loan.node) || this.state.isSettled(loan.releaser)) continue;
+      this.open.add(loan.node);
+      this.settleUpTo(loan.releaser);
+      this.open.delete(loan.node);
+      changed = true;
+    }
+    return changed;
+  }
+}

@@ -1,0 +1,82 @@
+import { bestPlace, crewChoices, gatesOf } from './best-place.js';
+import { fitHours } from './fit-hours.js';
+import { readyBound, type Bound } from './lower-bounds.js';
+import type { Conflict, Crew, Reason } from './model.js';
+import type { Hours, Node } from './problem.js';
+import type { Found, NotFound } from './search.js';
+import { slot, type Slot } from './slot.js';
+import type { State } from './state.js';
+
+/** A place with what is wrong about it. */
+export interface FixedPlace {
+  readonly place: Found | NotFound;
+  readonly conflicts: readonly Conflict[];
+}
+
+/**
+ * Places a pinned phase. The pin holds, with a conflict, against links, gates and closed time; it gives way only to the present, to a
+ * crew that is taken and to equipment that is out.
+ */
+export function placePinned(
+  state: State,
+  node: Node,
+  floors: readonly Bound[],
+  reserved?: string,
+): FixedPlace {
+  const pin = node.phase.facts!.pinnedStart!;
+  const reason: Reason = { kind: 'pin', at: pin };
+  const crews = [...crewChoices(node)].sort((a, b) => rank(a, reserved) - rank(b, reserved));
+  const floor = { at: pin, reason };
+  const free = bestPlace(state, node, crews, [...floors, floor]);
+  if (free.found && free.start === pin) return { place: free, conflicts: [] };
+  if (pin >= state.problem.input.now && floors.every(({ at }) => at <= pin)) {
+    for (const crew of crews) {
+      const forced = forcePin(state, node, crew, pin);
+      if (forced) return forced;
+    }
+  }
+  const start = free.found ? free.start : pin;
+  return { place: free, conflicts: [{ code: 'pinMoved', phaseId: node.id, pin, start, cause: free.reason }] };
+}
+
+function rank(crew: Crew | null, reserved: string | undefined): number {
+  return crew?.id === reserved ? 0 : 1;
+}
+
+/** Puts the phase at the pin if crew and equipment can be had there. */
+function forcePin(state: State, node: Node, crew: Crew | null, pin: Slot): FixedPlace | undefined {
+  const hours = state.problem.hoursOf(node, crew);
+  const finish = finishFrom(node, hours, pin);
+  if (finish === null || finish > state.problem.end) return undefined;
+  if (crew && state.timeline(crew.id).firstIn(pin, finish)) return undefined;
+  if (state.stock.shortFor(node.phase, pin, finish)) return undefined;
+  const base = { phaseId: node.id, pin };
+  const conflicts: Conflict[] = [];
+  const ready = readyBound(node, hours, state.outcomes, state.problem.input.now);
+  if (ready && ready.at > pin) {
+    conflicts.push({ code: 'pinBeforePredecessor', ...base, earliest: ready.at, cause: ready.reason });
+  }
+  const gate = gatesOf(state, node).at(-1);
+  if (gate && gate.at > pin) {
+    conflicts.push({ code: 'pinBeforeGate', ...base, earliest: gate.at, cause: gate.reason });
+  }
+  const fit = fitHours(node, hours, pin, state.problem.end);
+  if (!fit.fits) {
+    conflicts.push({ code: 'pinInClosedTime', ...base, earliest: fit.to ?? pin, cause: fit.reason });
+  }
+  const reason: Reason = { kind: 'pin', at: pin };
+  const from = slot(Math.min(ready?.at ?? pin, pin));
+  const trail = from < pin ? [{ from, to: pin, reason }] : [];
+  const readyReason = ready && ready.at <= pin ? ready.reason : reason;
+  const span = { start: pin, finish, ready: from };
+  const place: Found = { found: true, crew, hours, ...span, readyReason, trail, reason };
+  return { place, conflicts };
+}
+
+/** Finish of work that starts at a given slot, open or not; continuous work then runs straight through. */
+export function finishFrom(node: Node, hours: Hours, start: Slot): Slot | null {
+  const { duration } = node.phase;
+  if (duration.kind === 'work' && duration.mode === 'interruptible')
+    return hours.workable.add(start, node.length);
+  return slot(start + node.length);
+}

@@ -1,0 +1,122 @@
+import { CrewTimeline } from './crew-timeline.js';
+import { dependents, prerequisites } from './dependencies.js';
+import type { Outcome } from './outcome.js';
+import type { Node, Problem, Visit } from './problem.js';
+import type { Slot } from './slot.js';
+import { Stock, type Loan } from './stock.js';
+import { planVisit, type VisitOutcome } from './visits.js';
+
+/** Everything that changes while a plan is generated; each settling can be undone, last first. */
+export class State {
+  readonly outcomes: (Outcome | undefined)[];
+  readonly stock: Stock;
+  /** Phases whose prerequisites have just all been settled are handed to this. */
+  onReady: (node: Node) => void = () => {};
+  /** Crew set aside for a phase whose start is fixed. */
+  readonly reserved = new Map<number, { crewId: string; from: Slot; to: Slot }>();
+  private readonly waiting: number[];
+  private readonly crews = new Map<string, CrewTimeline>();
+  private readonly visits: (VisitOutcome | undefined)[];
+  private readonly loansBy = new Map<Node, Loan[]>();
+  private readonly journal: { node: Node; undo: () => void }[] = [];
+
+  constructor(readonly problem: Problem) {
+    this.outcomes = problem.nodes.map(() => undefined);
+    this.visits = problem.visits.map(() => undefined);
+    this.waiting = problem.nodes.map((node) => prerequisites(node).length);
+    this.stock = new Stock(problem);
+    for (const crew of problem.crews) this.crews.set(crew.id, new CrewTimeline());
+  }
+
+  timeline(crewId: string): CrewTimeline {
+    return this.crews.get(crewId)!;
+  }
+
+  isSettled(node: Node): boolean {
+    return this.outcomes[node.index] !== undefined;
+  }
+
+  /** Whether everything a phase waits for is settled and it is not. */
+  isReady(node: Node): boolean {
+    return this.waiting[node.index] === 0 && !this.isSettled(node);
+  }
+
+  /** The visit as placed; only asked once the phases before it are settled. */
+  visitOf(visit: Visit): VisitOutcome {
+    return (this.visits[visit.index] ??= planVisit(visit, this.outcomes, this.problem.input.now));
+  }
+
+  /** Sets a crew aside for a fixed start, when it is free. */
+  reserve(node: Node, crewId: string, from: Slot, to: Slot): void {
+    this.timeline(crewId).take(from, to, node.index);
+    this.reserved.set(node.index, { crewId, from, to });
+  }
+
+  /** Gives up what was set aside; returns how to set it aside again. */
+  unreserve(node: Node): () => void {
+    const kept = this.reserved.get(node.index);
+    if (!kept) return () => {};
+    this.timeline(kept.crewId).release(node.index);
+    this.reserved.delete(node.index);
+    return () => this.reserve(node, kept.crewId, kept.from, kept.to);
+  }
+
+  /**
+   * Writes down where a phase sits and tells those that wait.
+   * @returns index of a phase that has the crew at the same time, which only facts can bring about
+   */
+  settle(node: Node, outcome: Outcome, restore: () => void = () => {}): number | undefined {
+    this.outcomes[node.index] = outcome;
+    let clash: number | undefined;
+    let loans: Loan[] = [];
+    const ended: { loan: Loan }[] = [];
+    if (outcome.placed) {
+      const { crew, start, finish } = outcome;
+      if (crew && node.length > 0) clash = this.timeline(crew.id).take(start, finish, node.index);
+      loans = this.stock.lend(node, start, finish, this.outcomes);
+      for (const loan of loans) if (loan.to === Infinity) this.watch(loan);
+      for (const loan of this.loansBy.get(node) ?? []) {
+        if (loan.to !== Infinity) continue;
+        this.stock.endLoan(loan, finish);
+        ended.push({ loan });
+      }
+    }
+    for (const after of dependents(node)) if (--this.waiting[after.index]! === 0) this.onReady(after);
+    this.journal.push({
+      node,
+      undo: () => {
+        for (const after of dependents(node)) this.waiting[after.index]!++;
+        for (const { loan } of ended) this.stock.endLoan(loan, Infinity);
+        for (const loan of loans) this.unwatch(loan);
+        if (outcome.placed && outcome.crew) this.timeline(outcome.crew.id).release(node.index);
+        for (const visit of node.visitsAfter) this.visits[visit.index] = undefined;
+        this.outcomes[node.index] = undefined;
+        restore();
+      },
+    });
+    return clash;
+  }
+
+  /** How much is settled, to come back to. */
+  mark(): number {
+    return this.journal.length;
+  }
+
+  /** Undoes everything settled since `mark`. */
+  undoTo(mark: number): void {
+    while (this.journal.length > mark) this.journal.pop()!.undo();
+  }
+
+  private watch(loan: Loan): void {
+    const list = this.loansBy.get(loan.releaser) ?? [];
+    list.push(loan);
+    this.loansBy.set(loan.releaser, list);
+  }
+
+  private unwatch(loan: Loan): void {
+    this.stock.takeBack(loan);
+    const list = this.loansBy.get(loan.releaser);
+    const at = list?.indexOf(loan) ?? -1;
+    if (list && at >= 0) list.splice(at, 1);
+  }
+}

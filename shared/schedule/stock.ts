@@ -1,0 +1,133 @@
+import { LONG_AGO } from './link-lag.js';
+import type { EquipmentHold, Phase, Pool, Reason } from './model.js';
+import type { Outcome } from './outcome.js';
+import type { Node, Problem } from './problem.js';
+import { slot, type Slot } from './slot.js';
+import { StockProfile, type Shortage } from './stock-profile.js';
+
+/** Equipment out with a phase. */
+export interface Loan {
+  readonly node: Node;
+  readonly hold: EquipmentHold;
+  /** The phase at whose finish it comes back. */
+  readonly releaser: Node;
+  readonly from: Slot;
+  /** Infinity while the releaser has no place yet. */
+  to: number;
+}
+
+/** All equipment pools and what is out of them. */
+export class Stock {
+  private readonly pools = new Map<string, { profile: StockProfile; loans: Loan[] }>();
+
+  constructor(private readonly problem: Problem) {
+    for (const pool of problem.input.pools) {
+      this.pools.set(pool.id, { profile: new StockProfile(pool.quantity), loans: [] });
+    }
+  }
+
+  /** The first hold whose quantity is more than the whole pool. */
+  tooSmall(phase: Phase): { hold: EquipmentHold; pool: Pool } | undefined {
+    for (const hold of phase.holds ?? []) {
+      const pool = this.problem.input.pools.find(({ id }) => id === hold.poolId)!;
+      if (holdsOf(phase, pool.id) > pool.quantity) return { hold, pool };
+    }
+    return undefined;
+  }
+
+  /** Takes what a placed phase holds; stays out while the releasing phase has no place. */
+  lend(node: Node, from: Slot, finish: Slot, outcomes: readonly (Outcome | undefined)[]): Loan[] {
+    return (node.phase.holds ?? []).map((hold) => {
+      const releaser = hold.untilPhaseId === undefined ? node : this.problem.node(hold.untilPhaseId);
+      const known = releaser === node ? finish : placedFinish(outcomes[releaser.index]);
+      const loan = { node, hold, releaser, from, to: known === null ? Infinity : Math.max(known, from) };
+      const { profile, loans } = this.pools.get(hold.poolId)!;
+      profile.add(from, loan.to, hold.quantity);
+      loans.push(loan);
+      return loan;
+    });
+  }
+
+  /** Undoes `lend`. */
+  takeBack(loan: Loan): void {
+    const { profile, loans } = this.pools.get(loan.hold.poolId)!;
+    profile.add(loan.from, loan.to, -loan.hold.quantity);
+    loans.splice(loans.indexOf(loan), 1);
+  }
+
+  /** Sets when a loan ends. */
+  endLoan(loan: Loan, to: number): void {
+    const { profile } = this.pools.get(loan.hold.poolId)!;
+    profile.add(loan.from, loan.to, -loan.hold.quantity);
+    loan.to = Math.max(to, loan.from);
+    profile.add(loan.from, loan.to, loan.hold.quantity);
+  }
+
+  /** The first shortage that would meet a phase from `from` to `to`; at least its first slot is tried. */
+  shortFor(phase: Phase, from: Slot, to: number): (Shortage & { poolId: string }) | undefined {
+    let first: (Shortage & { poolId: string }) | undefined;
+    for (const { poolId } of phase.holds ?? []) {
+      const wanted = holdsOf(phase, poolId);
+      const short = this.pools.get(poolId)!.profile.firstShort(from, Math.max(to, from + 1), wanted);
+      if (short && (!first || short.from < first.from)) first = { ...short, poolId };
+    }
+    return first;
+  }
+
+  /** The first time from `from` on that a pool is overdrawn while a loan lasts. */
+  overdrawnDuring(loan: Loan): Shortage | undefined {
+    return this.pools.get(loan.hold.poolId)!.profile.firstShort(loan.from, loan.to, 0);
+  }
+
+  /** Every stretch in which more is out of a pool than it has. */
+  overdrawn(poolId: string): Shortage[] {
+    const found: Shortage[] = [];
+    const { profile } = this.pools.get(poolId)!;
+    let from: number = LONG_AGO;
+    for (;;) {
+      const short = profile.firstShort(from as Slot, Infinity, 0);
+      if (!short) return found;
+      found.push(short);
+      if (short.to === Infinity) return found;
+      from = short.to;
+    }
+  }
+
+  /** Who has the equipment that comes back at the end of a shortage. */
+  blame(poolId: string, short: Shortage, self: Node): Reason {
+    const { loans } = this.pools.get(poolId)!;
+    const out = loans.filter((l) => l.node !== self && l.from < short.to && l.to > short.from);
+    const back = out.filter((l) => l.to === short.to);
+    const loan = (back.length > 0 ? back : out).reduce<Loan | undefined>(
+      (best, l) => (!best || l.node.index < best.node.index ? l : best),
+      undefined,
+    );
+    return {
+      kind: 'equipment',
+      poolId,
+      phaseId: loan?.node.id ?? self.id,
+      releasedBy: loan && loan.releaser !== loan.node ? loan.releaser.id : null,
+      until: short.to === Infinity ? null : slot(short.to),
+    };
+  }
+
+  /** Loans of a pool that nobody has ended. */
+  openLoans(poolId: string): Loan[] {
+    return this.pools.get(poolId)!.loans.filter((loan) => loan.to === Infinity);
+  }
+
+  /** Every loan, by pool. */
+  loansOf(poolId: string): readonly Loan[] {
+    return this.pools.get(poolId)!.loans;
+  }
+}
+
+function holdsOf(phase: Phase, poolId: string): number {
+  let sum = 0;
+  for (const hold of phase.holds ?? []) if (hold.poolId === poolId) sum += hold.quantity;
+  return sum;
+}
+
+function placedFinish(outcome: Outcome | undefined): Slot | null {
+  return outcome?.placed ? outcome.finish : null;
+}

@@ -1,0 +1,61 @@
+import { prerequisites } from './dependencies.js';
+import type { Conflict } from './model.js';
+import type { Unplaced } from './outcome.js';
+import type { Node } from './problem.js';
+import type { NotFound } from './search.js';
+import type { State } from './state.js';
+
+/** Why a phase cannot be placed before any search is made; undefined when it may be searched. */
+export function hopeless(state: State, node: Node): Unplaced | undefined {
+  const blocked = prerequisites(node).find((before) => !state.outcomes[before.index]?.placed);
+  if (blocked) return behind(blocked.id);
+  if (node.visits.some((visit) => state.visitOf(visit).start === null)) return behind(null);
+  if (node.needsCrew && node.crews.length === 0) {
+    const trade = node.phase.trade ?? node.phase.crewId!;
+    return because({ code: 'crewMissing', phaseId: node.id, trade }, node);
+  }
+  const small = state.stock.tooSmall(node.phase);
+  if (small) {
+    const { hold, pool } = small;
+    const needed = hold.quantity;
+    return because(
+      { code: 'poolTooSmall', phaseId: node.id, poolId: pool.id, needed, quantity: pool.quantity },
+      node,
+    );
+  }
+  return undefined;
+}
+
+/** A search came to the horizon's end. */
+export function notFound(state: State, node: Node, { reason }: NotFound): Unplaced {
+  const { duration } = node.phase;
+  if (duration.kind === 'work' && duration.mode === 'continuous') {
+    const crews = node.needsCrew ? node.crews : [null];
+    const longest = Math.max(...crews.map((crew) => state.problem.hoursOf(node, crew).own.longest));
+    if (longest < node.length) {
+      return because({ code: 'noStretch', phaseId: node.id, needed: node.length, longest }, node);
+    }
+  }
+  return because({ code: 'beyondHorizon', phaseId: node.id, cause: reason }, node);
+}
+
+/** A phase on a cycle. */
+export function onCycle(node: Node): Unplaced {
+  return { placed: false, reason: { kind: 'unplanned', code: 'cycle', phaseId: node.id }, conflicts: [] };
+}
+
+function behind(phaseId: string | null): Unplaced {
+  return {
+    placed: false,
+    reason: { kind: 'unplanned', code: 'predecessorUnplanned', phaseId },
+    conflicts: [],
+  };
+}
+
+function because(conflict: Conflict, node: Node): Unplaced {
+  return {
+    placed: false,
+    reason: { kind: 'unplanned', code: conflict.code, phaseId: node.id },
+    conflicts: [conflict],
+  };
+}
