@@ -3,7 +3,9 @@ import type { TemplateEquipment } from '../template.js';
 
 const cold = { season: 'cold', source: COMMON_PRACTICE } as const;
 
-/** What stays on a placement until it has cured, in cold weather. A blanket covers 48 ft². */
+const ONE = { fixed: 1 } as const;
+
+/** What stays on a placement until it has cured, and what keeps work going, in cold weather. A blanket covers 48 ft². */
 export const EQUIPMENT: readonly TemplateEquipment[] = [
   {
     pool: 'blanket',
@@ -19,8 +21,11 @@ export const EQUIPMENT: readonly TemplateEquipment[] = [
     count: { quantity: 'topSquareFeet', perUnit: 1 / 48 },
     ...cold,
   },
-  { pool: 'enclosure', from: 'stone', until: 'bed-cure', count: { fixed: 1 }, ...cold },
-  { pool: 'heater', from: 'stone', until: 'bed-cure', count: { fixed: 1 }, ...cold },
+  { pool: 'enclosure', from: 'veneer', until: 'veneer', count: ONE, ...cold },
+  { pool: 'heater', from: 'veneer', until: 'veneer', count: ONE, ...cold },
+  { pool: 'enclosure', from: 'sealing', until: 'sealing', count: ONE, ...cold },
+  { pool: 'enclosure', from: 'stone', until: 'bed-cure', count: ONE, ...cold },
+  { pool: 'heater', from: 'stone', until: 'bed-cure', count: ONE, ...cold },
   {
     pool: 'blanket',
     from: 'stone',
