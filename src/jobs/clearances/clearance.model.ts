@@ -1,5 +1,5 @@
 import { Field, GraphQLISODateTime, ID, Int, ObjectType, registerEnumType } from '@nestjs/graphql';
-import { ClearanceKind, ClearanceState } from '../generated/prisma/enums.js';
+import { ClearanceKind, ClearanceState } from '../../generated/prisma/enums.js';
 
 registerEnumType(ClearanceKind, {
   name: 'ClearanceKind',
