@@ -1,5 +1,5 @@
 import { Field, Float, GraphQLISODateTime, ID, ObjectType } from '@nestjs/graphql';
-import { ReadingStage } from './reading-stage.js';
+import { ReadingStage } from '../inspections/inspections.face.js';
 
 /** One resistance and insulation test of a heating set. */
 @ObjectType({ description: 'One resistance and insulation test of a heating set.' })

@@ -1,4 +1,3 @@
 /* What other features may use of heating sets. */
 export { CableReading } from './cable-reading.model.js';
 export { HeatingSet } from './heating-set.model.js';
-export { ReadingStage } from './reading-stage.js';

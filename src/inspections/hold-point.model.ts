@@ -1,6 +1,6 @@
 import { Field, GraphQLISODateTime, ID, Int, ObjectType } from '@nestjs/graphql';
 import { Gate, HoldPointKind, HoldPointState } from '../generated/prisma/enums.js';
-import { ReadingStage } from '../heating/heating.face.js';
+import { ReadingStage } from './reading-stage.js';
 import './hold-point-enums.js';
 
 /** Something that must be released before a phase may start or finish. */

@@ -1,5 +1,5 @@
 import { Field, ObjectType } from '@nestjs/graphql';
-import { ReadingStage } from '../../heating/heating.face.js';
+import { ReadingStage } from '../reading-stage.js';
 import { Refusal } from '../../platform/outcomes/refusal.js';
 
 /** No accepted reading of the heating set stands for this stage. */
