@@ -21,7 +21,10 @@ const tier = (displayName, testMatch, extra = {}) => ({
   ...extra,
 });
 
-const withServers = { globalSetup: '<rootDir>/test/support/global-setup.mjs', globalTeardown: '<rootDir>/test/support/global-teardown.mjs' };
+const withServers = {
+  globalSetup: '<rootDir>/test/support/global-setup.mjs',
+  globalTeardown: '<rootDir>/test/support/global-teardown.mjs',
+};
 
 export default {
   projects: [
