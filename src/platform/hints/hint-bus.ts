@@ -11,6 +11,7 @@ const RECONNECT_MILLISECONDS = 500;
 @Injectable()
 export class HintBus implements OnModuleInit, OnModuleDestroy {
   private readonly streams = new Set<HintStream>();
+  private readonly wakers = new Set<() => void>();
   private client: pg.Client | null = null;
   private closed = false;
   private retry: NodeJS.Timeout | undefined;
@@ -35,6 +36,12 @@ export class HintBus implements OnModuleInit, OnModuleDestroy {
     return stream;
   }
 
+  /** Calls back at every hint of any company, and after a lost connection; for the relay. Returns how to stop. */
+  onAny(wake: () => void): () => void {
+    this.wakers.add(wake);
+    return () => this.wakers.delete(wake);
+  }
+
   private async connect(): Promise<void> {
     const client = new pg.Client({ connectionString: this.config.DATABASE_URL });
     client.on('error', (error) => this.reconnect(error));
@@ -57,6 +64,7 @@ export class HintBus implements OnModuleInit, OnModuleDestroy {
         () => {
           for (const stream of this.streams)
             stream.push({ companyId: stream.companyId, changeNumber: '0', jobIds: [] });
+          for (const wake of this.wakers) wake();
         },
         (again: Error) => this.reconnect(again),
       );
@@ -64,6 +72,7 @@ export class HintBus implements OnModuleInit, OnModuleDestroy {
   }
 
   private spread(hint: Hint): void {
+    for (const wake of this.wakers) wake();
     for (const stream of this.streams) if (stream.companyId === hint.companyId) stream.push(hint);
   }
 }
