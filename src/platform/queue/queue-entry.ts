@@ -1,0 +1,19 @@
+/** What an entry asks for: an outbox row, a reminder or a delivery to be looked at. */
+export type WorkKind = 'outbox' | 'reminder' | 'delivery';
+
+/** One piece of work in the queue: ids only. The row it names says whether anything is still to be done. */
+export interface QueueEntry {
+  readonly kind: WorkKind;
+  /** Id of the row. */
+  readonly id: string;
+  /** Raised when the row was moved after it had been queued, so an older entry finds itself outdated. */
+  readonly generation: number;
+}
+
+/**
+ * Name of an entry inside the queue, which ignores an entry whose name it still holds. It has no colon and is no bare
+ * number: the queue refuses both.
+ */
+export function entryName({ kind, id, generation }: QueueEntry): string {
+  return `${kind}-${id}-${generation}`;
+}
