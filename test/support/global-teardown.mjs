@@ -1,5 +1,6 @@
-/** Stops the PostgreSQL of the tests and removes its data. */
+/** Stops the PostgreSQL that the setup started and removes its data. */
 export default async function globalTeardown() {
   await globalThis.flagwayPostgres?.stop();
   globalThis.flagwayPostgres = undefined;
+  delete process.env.TEST_POSTGRES_URL;
 }
