@@ -4,6 +4,7 @@ import type { Template } from '../../generated/prisma/client.js';
 import type { Change } from '../../platform/change/change.js';
 import { demandFound } from '../../platform/outcomes/demand.js';
 import { InvalidInput } from '../../platform/outcomes/invalid-input.js';
+import { NotFound } from '../../platform/outcomes/not-found.js';
 import { Refused } from '../../platform/outcomes/refusal.js';
 import { isRowId } from '../../platform/row-id.js';
 import { BUILT_IN_BODY, BUILT_IN_ID, builtInTemplate } from './built-in-template.js';
@@ -42,7 +43,7 @@ async function chosen({ ctx, tx }: Change, id: string | null): Promise<Template>
     const { name } = builtInTemplate(companyId);
     return tx.template.create({ data: { companyId, name, body: BUILT_IN_BODY } });
   }
-  if (id === BUILT_IN_ID) return demandFound(null, 'template');
+  if (id === BUILT_IN_ID) throw new Refused(new NotFound('template'));
   return rows.find((row) => row.active) ?? refuse('No template is active; save one or set one active.');
 }
 
