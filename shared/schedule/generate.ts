@@ -40,12 +40,16 @@ export class Generator {
   /** Places everything. */
   run(): { state: State; conflicts: readonly Conflict[] } {
     for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
-    for (const node of this.problem.nodes) if (hasFinished(node)) this.settle(node);
+    for (const node of this.problem.nodes) {
+      if (hasFinished(node) && !this.state.isSettled(node)) this.settle(node);
+    }
     for (const node of this.byRank) {
       if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settle(node);
     }
     for (const node of this.order.onCycle) {
-      if (!this.state.isSettled(node)) this.state.settle(node, onCycle(node));
+      if (this.state.isSettled(node)) continue;
+      if (hasStarted(node)) this.settle(node);
+      else this.state.settle(node, onCycle(node));
     }
     for (const node of this.byRank) this.reserve(node);
     for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node);

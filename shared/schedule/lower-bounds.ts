@@ -1,6 +1,6 @@
 import { hasStarted, stillBinds } from './dependencies.js';
 import { fromFinish, lagAfter, startForFinish, toFinish } from './link-lag.js';
-import type { Gate, Reason } from './model.js';
+import type { ClearanceGate, CureGate, Gate, Reason } from './model.js';
 import type { Outcome } from './outcome.js';
 import type { Hours, Node } from './problem.js';
 import type { Slot } from './slot.js';
@@ -79,4 +79,11 @@ function gateBound(gate: Gate, visitOf: (id: string) => VisitOutcome): Bound | n
       return { at: finish, reason: { kind: 'inspection', inspectionId: gate.inspectionId, until: finish } };
     }
   }
+}
+
+/** Whether nobody can say yet when a gate will be reached: the plan then assumes it. */
+export function isUndated(gate: Gate): gate is ClearanceGate | CureGate {
+  return (
+    (gate.kind === 'clearance' && gate.earliest === null) || (gate.kind === 'cure' && gate.expected === null)
+  );
 }

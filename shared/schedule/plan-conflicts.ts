@@ -1,3 +1,4 @@
+import { isUndated } from './lower-bounds.js';
 import { hasStarted } from './dependencies.js';
 import type { Conflict, PlannedJob } from './model.js';
 import type { Node } from './problem.js';
@@ -23,17 +24,16 @@ export function orderConflicts(conflicts: readonly Conflict[]): Conflict[] {
 function gateConflicts(state: State, node: Node): Conflict[] {
   const outcome = state.outcomes[node.index];
   if (!outcome?.placed || hasStarted(node)) return [];
-  return (node.phase.gates ?? []).flatMap((gate): Conflict[] => {
-    if (gate.kind === 'clearance' && gate.expires !== undefined && outcome.start >= gate.expires) {
-      const { start } = outcome;
-      return [
-        { code: 'clearanceLapsed', phaseId: node.id, clearanceId: gate.id, expires: gate.expires, start },
-      ];
+  const { start } = outcome;
+  const phaseId = node.id;
+  return (node.phase.gates ?? []).flatMap((gate) => {
+    const conflicts: Conflict[] = [];
+    if (gate.kind === 'clearance' && gate.expires !== undefined && start >= gate.expires) {
+      const { id: clearanceId, expires } = gate;
+      conflicts.push({ code: 'clearanceLapsed', phaseId, clearanceId, expires, start });
     }
-    const undated =
-      (gate.kind === 'clearance' && gate.earliest === null) ||
-      (gate.kind === 'cure' && gate.expected === null);
-    return undated ? [{ code: 'gateUndated', phaseId: node.id, gateId: gate.id }] : [];
+    if (isUndated(gate)) conflicts.push({ code: 'gateUndated', phaseId, gateId: gate.id });
+    return conflicts;
   });
 }
 

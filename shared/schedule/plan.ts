@@ -1,7 +1,9 @@
+import { compareIds } from './by-id.js';
 import { checkInput } from './check-input.js';
 import { orderNetwork } from './cycles.js';
 import { computeFloats, type Floats } from './floats.js';
 import { Generator } from './generate.js';
+import { isUndated } from './lower-bounds.js';
 import { mergeIntervals } from './intervals.js';
 import type { Interval, Job, Plan, PlanInput, PlannedJob, PlannedPhase } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
@@ -100,14 +102,8 @@ function segmentsOf(state: State, node: Node, placement: Placement): Interval[] 
 }
 
 function undatedGates(node: Node): string[] {
-  return (node.phase.gates ?? [])
-    .flatMap((gate) =>
-      (gate.kind === 'clearance' && gate.earliest === null) ||
-      (gate.kind === 'cure' && gate.expected === null)
-        ? [gate.id]
-        : [],
-    )
-    .sort();
+  const ids = (node.phase.gates ?? []).filter(isUndated).map((gate) => gate.id);
+  return [...new Set(ids)].sort(compareIds);
 }
 
 function plannedJob(job: Job, phases: readonly PlannedPhase[]): PlannedJob {

@@ -1,0 +1,29 @@
+import type { Link } from '../model.js';
+import type { Book } from './book.js';
+import { violation, type Violation } from './violation.js';
+
+/** Every link holds, counted in the time its lag is given in. */
+export function checkLinks(book: Book): Violation[] {
+  return book.input.links.flatMap((link) => checkLink(book, link));
+}
+
+function checkLink(book: Book, link: Link): Violation[] {
+  const from = book.planned.get(link.from);
+  const to = book.planned.get(link.to);
+  const successor = book.phases.get(link.to)!;
+  if (!from || !to || to.state === 'done' || to.start === null || to.finish === null) return [];
+  const onFinish = link.kind === 'FF' || link.kind === 'SF';
+  if (to.state === 'started' && !onFinish) return [];
+  if (from.start === null || from.finish === null) {
+    return to.state === 'started'
+      ? []
+      : [violation('link', link.id, `${to.id} is placed though ${from.id} is not`)];
+  }
+  if (book.says('pinBeforePredecessor', (c) => c.phaseId === to.id)) return [];
+  const early = link.kind === 'FS' || link.kind === 'FF' ? from.finish : from.start;
+  const late = onFinish ? to.finish : to.start;
+  const hours = book.hours(book.calendarIdOf(successor, to.crewId));
+  const counted = link.lagIn === 'working' && link.lag !== 0 ? hours.count(early, late) : late - early;
+  if (counted >= link.lag) return [];
+  return [violation('link', link.id, `${to.id} keeps ${counted} of ${link.lag} slots to ${from.id}`)];
+}
