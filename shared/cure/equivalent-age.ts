@@ -8,11 +8,17 @@ export type AgeRate = (temperature: Celsius) => number;
 /** Gas constant, J/(mol·K). */
 const GAS = 8.314;
 
-/** Arrhenius with activation temperature `q` (K): exp[−Q(1/T − 1/Tₛ)]. */
+const arrhenius = (q: number, temperature: number, reference: number): number =>
+  Math.exp(-q * (1 / temperature - 1 / reference));
+
+/**
+ * Arrhenius with activation temperature `q` (K): exp[−Q(1/T − 1/Tₛ)]. ASTM C1074 takes 0 °C as 273 K, and so does
+ * this; the rounding moves an age by less than a thousandth.
+ */
 export const arrheniusRate =
   (q: number, reference: Celsius): AgeRate =>
   (temperature) =>
-    Math.exp(-q * (1 / toKelvin(temperature) - 1 / toKelvin(reference)));
+    arrhenius(q, 273 + temperature, 273 + reference);
 
 /**
  * Freiesleben Hansen and Pedersen: activation energy 33.5 kJ/mol from 20 °C up, and 1.47 kJ/mol more for each
@@ -20,7 +26,7 @@ export const arrheniusRate =
  */
 export const fhpRate: AgeRate = (temperature) => {
   const energy = 33_500 + 1_470 * Math.max(0, 20 - temperature);
-  return arrheniusRate(energy / GAS, celsius(20))(temperature);
+  return arrhenius(energy / GAS, toKelvin(temperature), toKelvin(celsius(20)));
 };
 
 /** EN 1992-1-1 eq. B.10: exp[−(4000/(273 + T) − 13.65)]. It counts cold hours for more: an option, not the default. */

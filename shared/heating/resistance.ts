@@ -2,8 +2,8 @@ import { ohms, type Ohms, type OhmsPerFoot } from '../units/electrical.js';
 import type { Feet } from '../units/length.js';
 import { degreesBetween, differenceToCelsius, type Fahrenheit } from '../units/temperature.js';
 
-/** Temperature coefficient of copper at 20 °C, per kelvin. From memory (common tables: 0.00393). */
-export const COPPER_COEFFICIENT = 0.00393;
+/** Temperature coefficient of copper at 75 °C, per kelvin: NEC chapter 9, note to Table 8, from memory. */
+export const COPPER_AT_75 = 0.00323;
 
 /** Resistance at `to` of a conductor that has `known` at `from`: R₂ = R₁[1 + a(T₂ − T₁)], a per kelvin at `from`. */
 export function resistanceAt(known: Ohms, from: Fahrenheit, to: Fahrenheit, coefficient: number): Ohms {
