@@ -107,7 +107,7 @@ export default tseslint.config(
       'boundaries/root-path': import.meta.dirname,
       'import/resolver': { [resolver]: {} },
     },
-    rules: { 'boundaries/dependencies': ['error', { default: 'disallow', policies }] },
+    rules: { 'boundaries/dependencies': ['error', { default: 'disallow', checkAllOrigins: true, policies }] },
   },
   {
     rules: {
