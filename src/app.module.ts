@@ -2,13 +2,28 @@ import { Module } from '@nestjs/common';
 import { BoardModule } from './board/board.module.js';
 import { CrewsModule } from './crews/crews.module.js';
 import { JobsModule } from './jobs/jobs.module.js';
+import { NoticesModule } from './notices/notices.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
+import { RemindersModule } from './reminders/reminders.module.js';
 import { SitesModule } from './sites/sites.module.js';
+import { WorkerModule } from './worker/worker.module.js';
 
 /** The features of the service, the same in every process; `AppModule` adds the endpoint. */
-@Module({ imports: [PlatformModule, PeopleModule, CrewsModule, SitesModule, JobsModule, BoardModule] })
+@Module({
+  imports: [
+    PlatformModule,
+    PeopleModule,
+    CrewsModule,
+    SitesModule,
+    JobsModule,
+    BoardModule,
+    NoticesModule,
+    RemindersModule,
+    WorkerModule,
+  ],
+})
 export class CoreModule {}
 
 /** The service with its GraphQL endpoint. */

@@ -1,15 +1,18 @@
 import fastifyCookie from '@fastify/cookie';
+import type { INestApplicationContext } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { GraphQLSchemaHost } from '@nestjs/graphql';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
-import { AppModule } from './app.module.js';
+import { AppModule, CoreModule } from './app.module.js';
 import { ChangeSteps } from './platform/change/change-steps.js';
 import { CONFIG, type Config } from './platform/config/config.js';
 import { BODY_LIMIT } from './platform/graphql/limits.js';
 import { demandFreshSchema } from './platform/graphql/schema-file.js';
 import { serveSubscriptions } from './platform/graphql/subscriptions.js';
 import { nestLogger } from './platform/nest-logger.js';
+import { WorkQueue } from './platform/queue/work-queue.js';
 import { serveBoard } from './platform/web/serve-board.js';
+import { Worker } from './worker/worker.js';
 
 /** A running service. */
 export interface Service {
@@ -36,6 +39,7 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
   await app.init();
   app.get(ChangeSteps).demandComplete();
   demandFreshSchema(app.get(GraphQLSchemaHost).schema);
+  await app.get(WorkQueue).open();
   await app.listen({ port: config.FLAGWAY_PORT, host: config.FLAGWAY_HOST });
   const closeSubscriptions = serveSubscriptions(app, config.origin);
   return {
@@ -45,5 +49,26 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
       await closeSubscriptions();
       await app.close();
     },
+  };
+}
+
+/**
+ * Starts the worker: relay, consumer and sweep.
+ *
+ * @param beside the application of an API in the same process; without one the worker gets its own.
+ * @returns stops the worker after the work in hand is done.
+ * @throws Error when a promise of the boot does not hold, or the queue cannot be used.
+ */
+export async function bootWorker(beside?: INestApplicationContext): Promise<() => Promise<void>> {
+  if (beside) return beside.get(Worker).start();
+  const app = await NestFactory.createApplicationContext(CoreModule, {
+    logger: nestLogger,
+    abortOnError: false,
+  });
+  app.get(ChangeSteps).demandComplete();
+  const stop = await app.get(Worker).start();
+  return async () => {
+    await stop();
+    await app.close();
   };
 }

@@ -1,5 +1,6 @@
 import 'reflect-metadata';
-import { bootApi } from './boot.js';
+import type { INestApplicationContext } from '@nestjs/common';
+import { bootApi, bootWorker } from './boot.js';
 import { parseConfig } from './platform/config/config.js';
 import { log, setLogLevel } from './platform/log.js';
 
@@ -7,11 +8,18 @@ const config = parseConfig(process.env);
 setLogLevel(config.FLAGWAY_LOG);
 
 const closers: (() => Promise<void>)[] = [];
+let api: INestApplicationContext | undefined;
 
 if (config.FLAGWAY_ROLES.includes('api')) {
   const service = await bootApi();
+  api = service.app;
   closers.push(() => service.close());
   log('info', 'Flagway serves', { url: service.url });
+}
+
+if (config.FLAGWAY_ROLES.includes('worker')) {
+  closers.push(await bootWorker(api));
+  log('info', 'Flagway works off reminders and notices');
 }
 
 let stopping = false;

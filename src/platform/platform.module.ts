@@ -3,8 +3,12 @@ import { ChangeModule } from './change/change.module.js';
 import { ClockModule } from './clock/clock.module.js';
 import { ConfigModule } from './config/config.module.js';
 import { DatabaseModule } from './database/database.module.js';
+import { HealthModule } from './health/health.module.js';
 import { HintsModule } from './hints/hints.module.js';
+import { QueueModule } from './queue/queue.module.js';
 
 /** What every process of the service stands on. */
-@Module({ imports: [ConfigModule, ClockModule, DatabaseModule, ChangeModule, HintsModule] })
+@Module({
+  imports: [ConfigModule, ClockModule, DatabaseModule, ChangeModule, HintsModule, QueueModule, HealthModule],
+})
 export class PlatformModule {}

@@ -1,0 +1,32 @@
+import { Module, type OnModuleInit } from '@nestjs/common';
+import { Announcer } from './announcer.js';
+import { DeliveriesResolver } from './deliveries.resolver.js';
+import { DeliverySender } from './delivery-sender.js';
+import { energisingAllowed } from './kinds/energising-allowed.js';
+import { hookupReady } from './kinds/hookup-ready.js';
+import { hookupWithdrawn } from './kinds/hookup-withdrawn.js';
+import { Mailer } from './mailer.js';
+import { NoticeKinds } from './notice-kinds.js';
+import { NoticesResolver } from './notices.resolver.js';
+import { NoticesService } from './notices.service.js';
+
+/** Messages to people: what they say, whom they go to, and sending them. */
+@Module({
+  providers: [
+    Announcer,
+    DeliveriesResolver,
+    DeliverySender,
+    Mailer,
+    NoticeKinds,
+    NoticesResolver,
+    NoticesService,
+  ],
+  exports: [Announcer, DeliverySender, Mailer, NoticeKinds],
+})
+export class NoticesModule implements OnModuleInit {
+  constructor(private readonly kinds: NoticeKinds) {}
+
+  onModuleInit(): void {
+    this.kinds.register(hookupReady, hookupWithdrawn, energisingAllowed);
+  }
+}

@@ -1,0 +1,18 @@
+import type { QueueEntry } from '../platform/queue/queue-entry.js';
+
+/** The entry of an outbox row. */
+export const outboxEntry = ({ id }: { id: bigint }): QueueEntry => ({
+  kind: 'outbox',
+  id: id.toString(),
+  generation: 1,
+});
+
+/** The entry of a reminder as it is due now. */
+export const reminderEntry = ({ id, generation }: { id: string; generation: number }): QueueEntry => ({
+  kind: 'reminder',
+  id,
+  generation,
+});
+
+/** The entry of a claimed delivery. */
+export const deliveryEntry = (id: string): QueueEntry => ({ kind: 'delivery', id, generation: 1 });

@@ -1,0 +1,16 @@
+import { Module } from '@nestjs/common';
+import { NoticesModule } from '../notices/notices.module.js';
+import { RemindersModule } from '../reminders/reminders.module.js';
+import { Consumer } from './consumer.js';
+import { OutboxAnnouncer } from './outbox-announcer.js';
+import { Relay } from './relay.js';
+import { Sweep } from './sweep.js';
+import { Worker } from './worker.js';
+
+/** The worker role; passive until `Worker.start`. */
+@Module({
+  imports: [NoticesModule, RemindersModule],
+  providers: [Consumer, OutboxAnnouncer, Relay, Sweep, Worker],
+  exports: [Worker],
+})
+export class WorkerModule {}
