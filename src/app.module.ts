@@ -8,6 +8,7 @@ import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { RemindersModule } from './reminders/reminders.module.js';
 import { SitesModule } from './sites/sites.module.js';
+import { WeatherModule } from './weather/weather.module.js';
 import { WorkerModule } from './worker/worker.module.js';
 
 /** The features of the service, the same in every process; `AppModule` adds the endpoint. */

@@ -1,0 +1,31 @@
+import { Global, Module } from '@nestjs/common';
+import { ForecastFileRoute } from './forecast-file.route.js';
+import { ForecastReceivedResolver, ForecastResolver } from './forecast.resolver.js';
+import { ForecastsService } from './forecasts.service.js';
+import { SiteWeatherResolver } from './site-weather.resolver.js';
+import { WeatherHoldChangedResolver, WeatherHoldResolver } from './weather-hold.resolver.js';
+import { WeatherHoldsService } from './weather-holds.service.js';
+import { WeatherLimitsResolver, WeatherLimitsSavedResolver } from './weather-limits.resolver.js';
+import { WeatherLimitsService } from './weather-limits.service.js';
+import { WeatherReader } from './weather-reader.js';
+
+/** Forecasts of sites, the limits they are held against, and weather holds. */
+@Global()
+@Module({
+  providers: [
+    WeatherReader,
+    ForecastsService,
+    ForecastResolver,
+    ForecastReceivedResolver,
+    ForecastFileRoute,
+    SiteWeatherResolver,
+    WeatherHoldsService,
+    WeatherHoldResolver,
+    WeatherHoldChangedResolver,
+    WeatherLimitsService,
+    WeatherLimitsResolver,
+    WeatherLimitsSavedResolver,
+  ],
+  exports: [WeatherReader],
+})
+export class WeatherModule {}
