@@ -84,6 +84,7 @@ export class JobLife {
     return (
       (await this.clearances(job, now)) ||
       (await this.inspections(job, now)) ||
+      (await this.bookings(job, now)) ||
       (await this.finishes(job, now)) ||
       (await this.starts(job, now))
     );
@@ -192,6 +193,7 @@ export class JobLife {
       if (!(await (this.options.allow?.('finish', phase, now) ?? true))) continue;
       if (await this.releaseNext(job, phase, 'finish', now)) return true;
       if (await this.place(job, phase, now)) return true;
+      if (await this.electrical(job, phase, now)) return true;
       const outcome = await this.hands.foreman.change('finishPhase', {
         phaseId: phase.id,
         at: now.toISOString(),
@@ -296,6 +298,40 @@ export class JobLife {
       protection: 'tent heated for 11 hours, then insulated blankets',
     });
     this.tell(now, `placed: ${phase.name}`);
+    return true;
+  }
+
+  /** The electrician books the day that the plan gives, once told that the leads are ready. */
+  private async bookings(job: JobView, now: Date): Promise<boolean> {
+    const ready = job.hookups.find(({ state }) => state === 'ready');
+    const planned = job.phases.find(({ kind }) => kind === 'hookup')?.planned;
+    if (!ready || !planned) return false;
+    const day = new Date(Math.max(new Date(planned.startAt).getTime(), now.getTime())).toISOString();
+    await must(this.hands.electrician, 'bookHookup', { hookupId: ready.id, day });
+    this.tell(now, `the electrician books ${day.slice(0, 10)}`);
+    return true;
+  }
+
+  /** The electrician's own records, before the phase is called finished. */
+  private async electrical(job: JobView, phase: PhaseView, now: Date): Promise<boolean> {
+    if (phase.kind === 'hookup') {
+      const open = job.hookups.find(({ state }) => state !== 'done');
+      if (!open) return false;
+      await must(this.hands.electrician, 'recordHookup', {
+        hookupId: open.id,
+        at: now.toISOString(),
+        breakerAmperes: 30,
+        disconnect: true,
+        groundFault: true,
+        note: null,
+      });
+      this.tell(now, 'the electrician records the hookup');
+      return true;
+    }
+    const dark = job.hookups.find(({ energisedAt }) => !energisedAt);
+    if (phase.kind !== 'energise' || !dark) return false;
+    await must(this.hands.electrician, 'recordEnergised', { hookupId: dark.id, at: now.toISOString() });
+    this.tell(now, 'energised');
     return true;
   }
 

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { play, type Story } from './play.js';
+import { setStage } from './stage.js';
+
+/*
+ * npm run walkthrough [-- FILE.json] [-- --json]
+ *
+ * Takes a job from a file of site measurements to an energised walk, against a freshly started service with a real
+ * database and a real mail server, and prints what happened and why. With --json it prints the same for a machine.
+ */
+
+const { values, positionals } = parseArgs({
+  options: { json: { type: 'boolean', default: false } },
+  allowPositionals: true,
+});
+const file = positionals[0] ?? new URL('./entry.json', import.meta.url);
+const measurement: unknown = JSON.parse(readFileSync(file, 'utf8'));
+
+/** A Monday morning of an invented winter, in the company's zone. */
+const FROM = new Date('2031-01-06T08:00:00-05:00');
+
+const stage = await setStage(FROM);
+try {
+  const story = await play(stage, measurement, FROM, ({ at, text }) => {
+    if (!values.json) process.stdout.write(`${local(at)}  ${text}\n`);
+  });
+  process.stdout.write(values.json ? `${JSON.stringify(story, null, 2)}\n` : summary(story));
+} finally {
+  await stage.stop();
+}
+
+function local(at: Date): string {
+  return at.toLocaleString('en-CA', {
+    timeZone: 'America/New_York',
+    dateStyle: 'short',
+    timeStyle: 'short',
+    hour12: false,
+  });
+}
+
+function summary(story: Story): string {
+  const phases = story.phases.map(
+    ({ phase, started, reasons }) => `  ${local(new Date(started))}  ${phase}: ${reasons.join(' ← ')}`,
+  );
+  return [
+    '',
+    'Why each phase started when it did, back to the day it was planned:',
+    ...phases,
+    '',
+    `Refusals: ${story.refusals.length}, of ${story.refusalKinds} kinds.`,
+    `Inspections: ${story.inspections.map(({ title, attempt, state }) => `${title} (${attempt}): ${state}`).join('; ')}.`,
+    `Readings: ${story.readings.map(({ stage: at, area, accepted }) => `${at}${area ? ` ${area}` : ''} ${accepted ? 'accepted' : 'failed'}`).join(', ')}.`,
+    `Weather: the finish moved from ${story.weatherHold?.finishBefore.slice(0, 10)} to ${story.weatherHold?.finishAfter.slice(0, 10)}.`,
+    `Mails: ${story.mails.length}, of which hookup notices: ${story.hookupNotices}.`,
+    `Energised: ${story.energisedAt}`,
+    '',
+  ].join('\n');
+}
