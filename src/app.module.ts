@@ -22,6 +22,7 @@ import { WorkerModule } from './worker/worker.module.js';
     BoardModule,
     NoticesModule,
     RemindersModule,
+    WeatherModule,
     WorkerModule,
   ],
 })
