@@ -1,0 +1,52 @@
+import type { TypedDocumentString } from './documents.js';
+
+/** Why a question to the service got no answer. */
+export type AskFault = 'unreachable' | 'signed-out' | 'not-allowed' | 'failed';
+
+/** The service gave no data; the message says what to do. */
+export class AskError extends Error {
+  constructor(
+    readonly fault: AskFault,
+    message: string,
+  ) {
+    super(message);
+    this.name = 'AskError';
+  }
+}
+
+interface Answer<R> {
+  readonly data?: R | null;
+  readonly errors?: readonly { readonly message: string; readonly extensions?: { readonly code?: string } }[];
+}
+
+const FAULTS: Readonly<Record<string, AskFault>> = {
+  'not-signed-in': 'signed-out',
+  'not-allowed': 'not-allowed',
+};
+
+/**
+ * Sends one document to the service.
+ *
+ * @throws AskError when the service cannot be reached or refuses to answer.
+ */
+export async function ask<R, V>(document: TypedDocumentString<R, V>, variables: V): Promise<R> {
+  const answer = await post<R>(document.toString(), variables);
+  const [error] = answer.errors ?? [];
+  if (error) throw new AskError(FAULTS[error.extensions?.code ?? ''] ?? 'failed', error.message);
+  if (!answer.data) throw new AskError('failed', 'The service gave an empty answer. Try again.');
+  return answer.data;
+}
+
+async function post<R>(query: string, variables: unknown): Promise<Answer<R>> {
+  try {
+    const response = await fetch('/graphql', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ query, variables }),
+    });
+    return (await response.json()) as Answer<R>;
+  } catch (error) {
+    const why = error instanceof SyntaxError ? 'answered with something unreadable' : 'cannot be reached';
+    throw new AskError('unreachable', `The service ${why}. Check the connection and try again.`);
+  }
+}

@@ -1,0 +1,56 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { ask, AskError } from './ask.js';
+import type { TypedDocumentString } from './documents.js';
+import { useHints } from './live.js';
+
+/** What a page knows about the answer to its question. Older data stays while newer is asked for. */
+export interface QueryState<R> {
+  readonly data: R | null;
+  readonly error: AskError | null;
+  readonly reload: () => void;
+}
+
+/**
+ * Asks when the variables change, when `reload` is called and when a hint says that something changed. Answers that
+ * were overtaken by a later question are dropped; hints that come while an answer is awaited make one more question.
+ */
+export function useQuery<R, V>(document: TypedDocumentString<R, V>, variables: V): QueryState<R> {
+  const key = JSON.stringify(variables);
+  const [answer, setAnswer] = useState<{ data: R | null; error: AskError | null }>({
+    data: null,
+    error: null,
+  });
+  const asked = useRef({ number: 0, busy: false, again: false });
+
+  const load = useCallback(async () => {
+    const state = asked.current;
+    const number = ++state.number;
+    state.busy = true;
+    try {
+      const data = await ask(document, JSON.parse(key) as V);
+      if (number === state.number) setAnswer({ data, error: null });
+    } catch (error) {
+      if (!(error instanceof AskError)) throw error;
+      if (number === state.number) setAnswer(({ data }) => ({ data, error }));
+    } finally {
+      if (number === state.number) {
+        state.busy = false;
+        if (state.again) {
+          state.again = false;
+          void load();
+        }
+      }
+    }
+  }, [document, key]);
+
+  const reload = useCallback(() => {
+    if (asked.current.busy) asked.current.again = true;
+    else void load();
+  }, [load]);
+
+  useEffect(() => {
+    void load();
+  }, [load]);
+  useHints(reload);
+  return { ...answer, reload };
+}

@@ -1,0 +1,69 @@
+import { LiveProvider } from './api/live.js';
+import { BoardPage } from './board/board-page.js';
+import { HookupPage } from './hookup/hookup-page.js';
+import { JobPage } from './job/job-page.js';
+import { useAddress } from './routing/location.js';
+import { type Page, pageOf } from './routing/page-of.js';
+import { PageLink } from './routing/page-link.js';
+import { SendsProvider } from './sends/sends.js';
+import { SessionProvider, useSession } from './session/session.js';
+import { SignInPage } from './session/sign-in-page.js';
+import { SitePage } from './site/site-page.js';
+
+/** The whole client: who is signed in, and the page that the address means. */
+export function App() {
+  return (
+    <SessionProvider>
+      <Gate />
+    </SessionProvider>
+  );
+}
+
+/** Lets signed-in people to their page and everybody else to the sign-in. */
+function Gate() {
+  const { state, me, refresh } = useSession();
+  const { path } = useAddress();
+  const page = pageOf(path);
+  if (state === 'unknown') return <p className="page-note">One moment: asking who is signed in.</p>;
+  if (state === 'unreachable') {
+    return (
+      <main className="page-note">
+        <h1>Flagway cannot be reached</h1>
+        <p>Check the connection. Changes that were not sent are kept on this device.</p>
+        <button type="button" className="act act-strong" onClick={() => void refresh()}>
+          Try again
+        </button>
+      </main>
+    );
+  }
+  if (!me || page.page === 'sign-in') return <SignInPage />;
+  return (
+    <LiveProvider key={me.id}>
+      <SendsProvider personId={me.id}>
+        <Shown page={page} />
+      </SendsProvider>
+    </LiveProvider>
+  );
+}
+
+function Shown({ page }: { readonly page: Page }) {
+  switch (page.page) {
+    case 'board':
+      return <BoardPage />;
+    case 'site':
+      return <SitePage />;
+    case 'job':
+      return <JobPage key={page.number} number={page.number} />;
+    case 'hookup':
+      return <HookupPage key={page.id} id={page.id} />;
+    default:
+      return (
+        <main className="page-note">
+          <h1>There is no such page</h1>
+          <p>
+            Go to the <PageLink to="/">board</PageLink> or to the <PageLink to="/site">site sheet</PageLink>.
+          </p>
+        </main>
+      );
+  }
+}

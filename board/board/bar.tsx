@@ -1,0 +1,70 @@
+import { memo } from 'react';
+import { GateSymbol } from '../draw/gate-symbol.js';
+import { BarDrawing } from './bar-drawing.js';
+import type { PlacedBar } from './layout/lay-out-row.js';
+import { LANE, MEASURES } from './layout/measures.js';
+import { barWords } from './words/bar-words.js';
+
+interface BarProps {
+  readonly bar: PlacedBar;
+  readonly zone: string;
+  readonly tabStop: boolean;
+  readonly selected: boolean;
+  readonly onFocus: (phaseId: string) => void;
+  readonly onHover: (phaseId: string | null) => void;
+}
+
+/** A phase on the board: its drawing, its name where there is room, its gates, and all of it in words. */
+export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, onHover }: BarProps) {
+  const { phase, left, top, width, reach, rule, gates, labelPlace, labelRoom, name } = bar;
+  return (
+    <div
+      role="gridcell"
+      id={`bar-${phase.id}`}
+      data-phase={phase.id}
+      className="bar"
+      style={{ left, top, width: reach, height: LANE }}
+      tabIndex={tabStop ? 0 : -1}
+      aria-label={barWords(bar, zone)}
+      aria-selected={selected}
+      aria-describedby={selected ? 'detail-reasons' : undefined}
+      onFocus={() => onFocus(phase.id)}
+      onMouseEnter={() => onHover(phase.id)}
+      onMouseLeave={() => onHover(null)}
+    >
+      {gates.map(({ end, shown, count }) => (
+        <span
+          key={end}
+          className={`bar-gate bar-gate-${end}`}
+          style={end === 'finish' ? { left: Math.max(12, width - 12) } : undefined}
+        >
+          <GateSymbol kind={shown.kind} state={shown.state} />
+          {count > 1 && reach > 60 && <span className="bar-gate-count">{count}</span>}
+        </span>
+      ))}
+      <BarDrawing bar={bar} />
+      {labelPlace !== 'none' && (
+        <span
+          className={`bar-label bar-label-${labelPlace}`}
+          style={
+            labelPlace === 'inside'
+              ? { maxWidth: width - 8 }
+              : { left: Math.max(width, reach), maxWidth: labelRoom }
+          }
+        >
+          <span className="bar-name">{name}</span>
+        </span>
+      )}
+      {rule && (
+        <span
+          className="bar-rule"
+          style={{
+            left: rule.left - left,
+            width: rule.right - rule.left,
+            top: MEASURES.gateBand + MEASURES.barHeight + 2,
+          }}
+        />
+      )}
+    </div>
+  );
+});

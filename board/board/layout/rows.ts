@@ -1,0 +1,53 @@
+import type { BoardPhaseFragment, BoardQuery } from '../../api/documents.js';
+
+export type BoardData = BoardQuery['board'];
+export type BoardJob = BoardData['jobs'][number];
+
+/** What the rows of the board are. */
+export type RowsBy = 'job' | 'crew';
+
+/** One row: its head and the phases that belong in it. */
+export interface BoardRow {
+  readonly id: string;
+  readonly title: string;
+  readonly note: string;
+  /** The job of the row, when rows are jobs. */
+  readonly job: BoardJob | null;
+  readonly phases: readonly BoardPhaseFragment[];
+}
+
+const NO_CREW = 'none';
+
+/** A row for each job, in the order of the service. Dropped phases are not drawn. */
+export function rowsByJob(board: BoardData): BoardRow[] {
+  return board.jobs.map((job) => ({
+    id: job.id,
+    title: job.name,
+    note: `${job.site.address}, ${job.site.town}`,
+    job,
+    phases: drawn(board).filter((phase) => phase.job.id === job.id),
+  }));
+}
+
+/** A row for each crew, and a last one for waits and other phases that no crew works. */
+export function rowsByCrew(board: BoardData): BoardRow[] {
+  const rows = board.crews.map((crew) => ({
+    id: crew.id,
+    title: crew.name,
+    note: crew.trades.join(', '),
+    job: null,
+    phases: drawn(board).filter((phase) => crewOf(phase) === crew.id),
+  }));
+  const rest = drawn(board).filter((phase) => crewOf(phase) === NO_CREW);
+  return rest.length === 0
+    ? rows
+    : [...rows, { id: NO_CREW, title: 'No crew', note: 'waits and visits', job: null, phases: rest }];
+}
+
+/** Who works a phase: as it happened, else as planned, else as committed. */
+export function crewOf(phase: BoardPhaseFragment): string {
+  return phase.actualCrew?.id ?? phase.planned?.crew?.id ?? phase.commitment?.crew?.id ?? NO_CREW;
+}
+
+const drawn = (board: BoardData): readonly BoardPhaseFragment[] =>
+  board.phases.filter(({ state }) => state !== 'dropped');

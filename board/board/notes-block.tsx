@@ -1,0 +1,34 @@
+import type { BoardData } from './layout/rows.js';
+
+interface NotesBlockProps {
+  readonly board: BoardData;
+  readonly onShow: (phaseId: string) => void;
+}
+
+/** The conflicts of the plan, gathered as the numbered notes of the sheet. */
+export function NotesBlock({ board, onShow }: NotesBlockProps) {
+  const drawn = new Set(board.phases.map(({ id }) => id));
+  const show = (phaseId: string) => {
+    onShow(phaseId);
+    document.getElementById(`bar-${phaseId}`)?.focus();
+  };
+  return (
+    <section className="block notes" aria-label="Conflicts">
+      <h2 className="caption">Conflicts</h2>
+      {board.conflicts.length === 0 && <p>None.</p>}
+      <ol>
+        {board.conflicts.map(({ text, phase, job }, index) => (
+          <li key={index}>
+            {job && <b>{job.number} </b>}
+            {text}{' '}
+            {phase && drawn.has(phase.id) && (
+              <button type="button" className="act act-inline" onClick={() => show(phase.id)}>
+                show<span className="heard"> on the board: {text}</span>
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

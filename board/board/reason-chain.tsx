@@ -1,0 +1,20 @@
+import { type BoardPhaseFragment, ReasonsDocument } from '../api/documents.js';
+import { useQuery } from '../api/use-query.js';
+
+/** Why a phase sits where it sits: each reason rests on the next, down to today. */
+export function ReasonChain({ phase }: { readonly phase: BoardPhaseFragment }) {
+  const { data, error } = useQuery(ReasonsDocument, { phaseId: phase.id });
+  const reasons = data?.explain ?? [];
+  return (
+    <div id="detail-reasons">
+      <h3>{phase.state === 'waiting' ? 'Why not earlier' : 'Why then'}</h3>
+      {error && <p className="fault">{error.message}</p>}
+      {data && reasons.length === 0 && <p>The plan gives no reason for this phase.</p>}
+      <ol className="reasons">
+        {reasons.map(({ text }, index) => (
+          <li key={index}>{text}</li>
+        ))}
+      </ol>
+    </div>
+  );
+}

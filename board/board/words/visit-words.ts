@@ -1,0 +1,24 @@
+import type { InspectionState } from '../../api/documents.js';
+import { isoWords, momentWords } from '../../time/moment-words.js';
+import { type Visit, visitTime } from '../layout/visit-time.js';
+
+/** How far an inspection is, in words. */
+export const INSPECTION_WORDS: Readonly<Record<InspectionState, string>> = {
+  needed: 'to be requested',
+  requested: 'requested',
+  booked: 'booked',
+  passed: 'passed',
+  failed: 'failed',
+};
+
+/** "Footing inspection, booked, Tue, Jan 7, 9 AM". */
+export function visitWords(visit: Visit, zone: string): string {
+  const at = visitTime(visit);
+  const again = visit.attempt > 1 ? `, visit ${visit.attempt}` : '';
+  const when = at === null ? 'no day yet' : momentWords(at, zone);
+  const request =
+    visit.state === 'needed' && visit.plannedVisit
+      ? `; request by ${isoWords(visit.plannedVisit.requestBy, zone)}`
+      : '';
+  return `${visit.title}${again}, ${INSPECTION_WORDS[visit.state]}, ${when}${request}`;
+}

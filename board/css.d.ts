@@ -1,0 +1,2 @@
+/** Style sheets are handled by the bundler. */
+declare module '*.css';

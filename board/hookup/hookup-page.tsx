@@ -1,0 +1,3 @@
+export function HookupPage(_: { readonly number?: number; readonly id?: string }) {
+  return <main />;
+}

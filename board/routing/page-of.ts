@@ -1,0 +1,25 @@
+/** The pages of the client. */
+export type Page =
+  | { readonly page: 'board' }
+  | { readonly page: 'site' }
+  | { readonly page: 'sign-in' }
+  | { readonly page: 'job'; readonly number: number }
+  | { readonly page: 'hookup'; readonly id: string }
+  | { readonly page: 'unknown' };
+
+/** Which page an address path means. */
+export function pageOf(path: string): Page {
+  if (path === '/') return { page: 'board' };
+  if (path === '/site') return { page: 'site' };
+  if (path === '/sign-in') return { page: 'sign-in' };
+  const job = /^\/jobs\/(\d{1,9})$/.exec(path)?.[1];
+  if (job) return { page: 'job', number: Number(job) };
+  const hookup = /^\/hookups\/([\w-]+)$/.exec(path)?.[1];
+  if (hookup) return { page: 'hookup', id: hookup };
+  return { page: 'unknown' };
+}
+
+/** Where a person lands after signing in: the page of their own day. */
+export function homeOf(role: string): string {
+  return role === 'foreman' || role === 'crew' ? '/site' : '/';
+}

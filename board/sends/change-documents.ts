@@ -1,0 +1,43 @@
+import {
+  AcceptProposalDocument,
+  BookHookupDocument,
+  CallWeatherHoldDocument,
+  CommitJobDocument,
+  DropProposalDocument,
+  FinishPhaseDocument,
+  LiftWeatherHoldDocument,
+  PutBackPhaseDocument,
+  RecordCableReadingDocument,
+  RecordHookupDocument,
+  RefuseHoldPointDocument,
+  ReleaseHoldPointDocument,
+  StartPhaseDocument,
+  type TypedDocumentString,
+} from '../api/documents.js';
+
+/** The document of every change, by the name under which a kept change finds it again after a reload. */
+export const CHANGE_DOCUMENTS = {
+  startPhase: StartPhaseDocument,
+  finishPhase: FinishPhaseDocument,
+  putBackPhase: PutBackPhaseDocument,
+  releaseHoldPoint: ReleaseHoldPointDocument,
+  refuseHoldPoint: RefuseHoldPointDocument,
+  recordCableReading: RecordCableReadingDocument,
+  callWeatherHold: CallWeatherHoldDocument,
+  liftWeatherHold: LiftWeatherHoldDocument,
+  acceptProposal: AcceptProposalDocument,
+  dropProposal: DropProposalDocument,
+  commitJob: CommitJobDocument,
+  bookHookup: BookHookupDocument,
+  recordHookup: RecordHookupDocument,
+} as const;
+
+export type ChangeName = keyof typeof CHANGE_DOCUMENTS;
+
+/** The input of a change without its client key, which the sending adds. */
+export type ChangeInput<N extends ChangeName> =
+  (typeof CHANGE_DOCUMENTS)[N] extends TypedDocumentString<unknown, infer V>
+    ? V extends { input: infer I }
+      ? Omit<I, 'clientKey'>
+      : never
+    : never;
