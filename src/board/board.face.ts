@@ -1,3 +1,0 @@
-/** What other features may use of the board. */
-export { Board } from './board.model.js';
-export { JournalEntry } from './journal-entry.model.js';
