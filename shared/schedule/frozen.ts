@@ -18,18 +18,16 @@ export function placeFrozen(state: State, node: Node, floors: readonly Bound[]):
   const kept = bestPlace(state, node, own.length > 0 ? own : all, [...floors, floor]);
   if (kept.found && kept.start === committed) return { place: kept, conflicts: [] };
   const moved = own.length > 0 ? bestPlace(state, node, all, [...floors, floor]) : kept;
-  return {
-    place: moved,
-    conflicts: [
-      {
-        code: 'commitmentBroken',
-        phaseId: node.id,
-        committed,
-        start: moved.found ? moved.start : null,
-        cause: causeOf(kept),
-      },
-    ],
-  };
+  if (!moved.found) return { place: moved, conflicts: [] };
+  const { start } = moved;
+  const conflict = {
+    code: 'commitmentBroken',
+    phaseId: node.id,
+    committed,
+    start,
+    cause: causeOf(kept),
+  } as const;
+  return { place: moved, conflicts: [conflict] };
 }
 
 /** What kept it from its slot: not the commitment itself, which only held it there. */

@@ -9,27 +9,60 @@ import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
 import type { Node, Problem } from './problem.js';
 import { isFrozen, isPinned, rankPhases } from './rank.js';
 import { RankQueue } from './rank-queue.js';
-import { slot } from './slot.js';
+import { slot, type Slot } from './slot.js';
 import { placeFinished, placeStarted } from './started.js';
 import { State } from './state.js';
-import { hopeless, notFound, onCycle } from './unplaced.js';
+import { hopeless, neverReleased, notFound, onCycle } from './unplaced.js';
+
+/** Everything placed, what facts did to crews, and fixed phases that did not get what was set aside for them. */
+export interface Generated {
+  readonly state: State;
+  readonly conflicts: readonly Conflict[];
+  readonly moved: ReadonlySet<Node>;
+}
+
+/**
+ * Places everything; again, without setting crews aside for them, when fixed phases turn out not to be able to stay, so that nothing is
+ * left standing behind a reservation that nobody uses.
+ */
+export function generate(problem: Problem, order: Order): Generated {
+  const loose = new Set<Node>();
+  for (let round = 0; ; round++) {
+    const all = round < ROUNDS ? loose : new Set(problem.nodes);
+    const generated = new Generator(problem, order, all).run();
+    if (generated.moved.size === 0) return generated;
+    for (const node of generated.moved) loose.add(node);
+  }
+}
+
+/** After so many rounds nothing is set aside any more. */
+const ROUNDS = 4;
+
+function stays(outcome: Outcome, kept: { readonly crewId: string; readonly from: Slot }): boolean {
+  return outcome.placed && outcome.start === kept.from && outcome.crew?.id === kept.crewId;
+}
 
 /**
  * Serial schedule generation: phases by rank, each placed once, as early as everything already placed allows. Equipment that stays out
  * until another phase finishes is settled as one piece: the way to that phase is placed at once, and if stock does not last so long, all of
  * it is taken back and tried after the shortage.
  */
-export class Generator {
+class Generator {
   private readonly state: State;
   private readonly rank: readonly number[];
   private readonly byRank: Node[] = [];
   private readonly queue = new RankQueue();
   private readonly open = new Set<Node>();
   private readonly crewConflicts: Conflict[] = [];
+  private readonly moved = new Set<Node>();
 
+  /**
+   * @param loose phases whose crew is not set aside though their start is fixed: it was found that they cannot stay there
+   */
   constructor(
     private readonly problem: Problem,
     private readonly order: Order,
+    private readonly loose: ReadonlySet<Node>,
   ) {
     this.state = new State(problem);
     this.rank = rankPhases(problem, order.sequence);
@@ -38,7 +71,7 @@ export class Generator {
   }
 
   /** Places everything. */
-  run(): { state: State; conflicts: readonly Conflict[] } {
+  run(): Generated {
     for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
     for (const node of this.problem.nodes) {
       if (hasFinished(node) && !this.state.isSettled(node)) this.settle(node);
@@ -47,23 +80,29 @@ export class Generator {
       if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settle(node);
     }
     for (const node of this.order.onCycle) {
-      if (this.state.isSettled(node)) continue;
-      if (hasStarted(node)) this.settle(node);
-      else this.state.settle(node, onCycle(node));
+      if (!hasStarted(node)) this.state.settle(node, onCycle(node));
     }
     for (const node of this.byRank) this.reserve(node);
     for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node);
+    this.drain();
+    for (const node of this.order.onCycle) {
+      if (!this.state.isSettled(node)) this.settle(node);
+      this.drain();
+    }
+    return { state: this.state, conflicts: this.crewConflicts, moved: this.moved };
+  }
+
+  private drain(): void {
     for (let next = this.queue.pop(); next !== undefined; next = this.queue.pop()) {
       const node = this.byRank[next]!;
       if (this.state.isReady(node)) this.settle(node);
     }
-    return { state: this.state, conflicts: this.crewConflicts };
   }
 
   /** Sets the crew of a fixed start aside, so that what is placed before it goes around. */
   private reserve(node: Node): void {
     const { state } = this;
-    if (state.isSettled(node)) return;
+    if (state.isSettled(node) || this.loose.has(node)) return;
     const started = hasStarted(node);
     const start = started
       ? node.phase.facts!.actualStart
@@ -91,17 +130,26 @@ export class Generator {
       this.settleOnce(node, floors);
       const short = this.settleReleases(node);
       const outcome = this.state.outcomes[node.index];
-      if (!short || !outcome?.placed || outcome.state !== 'planned') return;
+      if (!outcome?.placed || outcome.state !== 'planned') return;
+      const stuck = this.stuckRelease(node);
+      if (!short && !stuck) return;
+      const way = this.state.since(mark).map((one) => this.state.outcomes[one.index]!);
+      const failed = stuck && neverReleased(node, stuck, [...way, this.state.outcomes[stuck.index]!]);
       this.state.undoTo(mark);
-      floors.push(short);
+      if (failed) {
+        this.state.settle(node, failed, this.state.unreserve(node));
+        return;
+      }
+      floors.push(short!);
     }
   }
 
   private settleOnce(node: Node, floors: readonly Bound[]): void {
-    const reserved = this.state.reserved.get(node.index)?.crewId;
+    const kept = this.state.reserved.get(node.index);
     const restore = this.state.unreserve(node);
-    const outcome = this.outcomeOf(node, floors, reserved);
+    const outcome = this.outcomeOf(node, floors, kept?.crewId);
     const clash = this.state.settle(node, outcome, restore);
+    if (kept && !stays(outcome, kept)) this.moved.add(node);
     if (clash !== undefined && outcome.placed) {
       const phaseIds = [this.problem.nodes[clash]!.id, node.id] as const;
       this.crewConflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
@@ -155,6 +203,14 @@ export class Generator {
       }
     }
     return undefined;
+  }
+
+  /** The first phase that was to give back what this one holds and has no place. */
+  private stuckRelease(node: Node): Node | undefined {
+    return (node.phase.holds ?? [])
+      .filter(({ untilPhaseId }) => untilPhaseId !== undefined)
+      .map(({ untilPhaseId }) => this.problem.node(untilPhaseId!))
+      .find((releaser) => this.state.outcomes[releaser.index]?.placed === false);
   }
 
   /** Settles a phase and everything it waits for, best rank first. */

@@ -283,7 +283,10 @@ export type Reason =
   | { readonly kind: 'commitment'; readonly at: Slot }
   /** Closed hours of a calendar: `until` is when they end. */
   | { readonly kind: 'calendar'; readonly calendarId: string | null; readonly until: Slot }
-  /** It could not be placed; the conflict of this code says more. */
+  /**
+   * It could not be placed: the conflict of this code says more, or `phaseId` could not be placed, which comes before it or would have
+   * given back the equipment it takes.
+   */
   | {
       readonly kind: 'unplanned';
       readonly code: ConflictCode | 'predecessorUnplanned';
@@ -390,6 +393,13 @@ export type Conflict =
       readonly poolId: string;
       readonly needed: number;
       readonly quantity: number;
+    }
+  /** It would take equipment that is never given back: the releasing phase cannot be placed, for this cause. */
+  | {
+      readonly code: 'releaseMissing';
+      readonly phaseId: string;
+      readonly releasePhaseId: string;
+      readonly cause: Reason;
     }
   /** Started work has taken more than there is. */
   | {

@@ -2,6 +2,7 @@ import { isUndated } from './lower-bounds.js';
 import { hasStarted } from './dependencies.js';
 import type { Conflict, PlannedJob } from './model.js';
 import type { Node } from './problem.js';
+import { isFrozen } from './rank.js';
 import type { State } from './state.js';
 import { slot } from './slot.js';
 
@@ -9,6 +10,7 @@ import { slot } from './slot.js';
 export function lateConflicts(state: State, jobs: readonly PlannedJob[]): Conflict[] {
   return [
     ...state.problem.nodes.flatMap((node) => gateConflicts(state, node)),
+    ...state.problem.nodes.flatMap((node) => lostCommitment(state, node)),
     ...state.problem.visits.flatMap((visit) => state.visitOf(visit).conflicts),
     ...jobs.flatMap((job) => dueConflicts(job)),
     ...state.problem.input.pools.flatMap((pool) => overdrawn(state, pool.id)),
@@ -35,6 +37,15 @@ function gateConflicts(state: State, node: Node): Conflict[] {
     if (isUndated(gate)) conflicts.push({ code: 'gateUndated', phaseId, gateId: gate.id });
     return conflicts;
   });
+}
+
+/** A frozen commitment whose phase has no place at all. */
+function lostCommitment(state: State, node: Node): Conflict[] {
+  const outcome = state.outcomes[node.index];
+  const { commitment } = node.phase;
+  if (!commitment || outcome?.placed !== false || !isFrozen(node, state.problem.input)) return [];
+  const { reason: cause } = outcome;
+  return [{ code: 'commitmentBroken', phaseId: node.id, committed: commitment.start, start: null, cause }];
 }
 
 function dueConflicts({ id, due, finish }: PlannedJob): Conflict[] {

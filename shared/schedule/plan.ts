@@ -2,7 +2,7 @@ import { compareIds } from './by-id.js';
 import { checkInput } from './check-input.js';
 import { orderNetwork } from './cycles.js';
 import { computeFloats, type Floats } from './floats.js';
-import { Generator } from './generate.js';
+import { generate } from './generate.js';
 import { isUndated } from './lower-bounds.js';
 import { mergeIntervals } from './intervals.js';
 import type { Interval, Job, Plan, PlanInput, PlannedJob, PlannedPhase } from './model.js';
@@ -22,7 +22,7 @@ export function plan(input: PlanInput): Plan {
   checkInput(input);
   const problem = new Problem(input);
   const order = orderNetwork(problem);
-  const { state, conflicts } = new Generator(problem, order).run();
+  const { state, conflicts } = generate(problem, order);
   const floats = computeFloats(state, order.sequence);
   const phases = problem.nodes.map((node) => plannedPhase(state, node, floats[node.index]!));
   const byJob = new Map<string, PlannedPhase[]>(problem.jobs.map((job) => [job.id, []]));

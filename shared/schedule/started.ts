@@ -1,5 +1,5 @@
 import { hasFinished } from './dependencies.js';
-import { fromFinish, lagAfter } from './link-lag.js';
+import { fromFinish, lagAfter, toFinish } from './link-lag.js';
 import type { Crew } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
 import type { Node, Problem } from './problem.js';
@@ -28,15 +28,15 @@ export function placeStarted(
   outcomes: readonly (Outcome | undefined)[],
 ): Placement {
   const started = fact(problem, node, 'started', node.phase.facts!.actualStart!, problem.input.now);
-  const finish = remainingFinish(problem, node, started);
-  const reached = slot(Math.max(finish ?? problem.end, heldOpen(node, started, outcomes), started.start));
-  if (finish !== null && reached <= problem.end) return { ...started, finish: reached };
-  const cause = started.reason;
-  return {
-    ...started,
-    finish: reached,
-    conflicts: [{ code: 'beyondHorizon', phaseId: node.id, cause }],
-  };
+  const worked = remainingFinish(problem, node, started);
+  const released = heldOpen(problem, node, started, outcomes);
+  if (worked !== null && released !== null) {
+    const finish = slot(Math.max(worked, released, started.start));
+    if (finish <= problem.end) return { ...started, finish };
+  }
+  const finish = slot(Math.max(problem.end, problem.input.now));
+  const conflict = { code: 'beyondHorizon', phaseId: node.id, cause: started.reason } as const;
+  return { ...started, finish, conflicts: [conflict] };
 }
 
 function fact(problem: Problem, node: Node, state: 'done' | 'started', start: Slot, finish: Slot): Placement {
@@ -69,13 +69,20 @@ function remainingFinish(problem: Problem, node: Node, { start, hours }: Placeme
   return hours.workable.add(from, left);
 }
 
-function heldOpen(node: Node, { hours }: Placement, outcomes: readonly (Outcome | undefined)[]): number {
-  let latest = -Infinity;
+/** The earliest finish that links allow; null when a lag outruns the calendar. */
+function heldOpen(
+  problem: Problem,
+  node: Node,
+  { hours }: Placement,
+  outcomes: readonly (Outcome | undefined)[],
+): Slot | null {
+  let latest = problem.input.now;
   for (const { link, from } of node.ins) {
     const before = outcomes[from.index];
-    if (!before?.placed || (link.kind !== 'FF' && link.kind !== 'SF')) continue;
+    if (!before?.placed || !toFinish(link.kind)) continue;
     const at = lagAfter(link, fromFinish(link.kind) ? before.finish : before.start, hours.own);
-    if (at !== null) latest = Math.max(latest, at);
+    if (at === null) return null;
+    if (at > latest) latest = at;
   }
   return latest;
 }

@@ -102,6 +102,11 @@ export class State {
     return this.journal.length;
   }
 
+  /** What has been settled since `mark`, in order. */
+  since(mark: number): Node[] {
+    return this.journal.slice(mark).map(({ node }) => node);
+  }
+
   /** Undoes everything settled since `mark`. */
   undoTo(mark: number): void {
     while (this.journal.length > mark) this.journal.pop()!.undo();

@@ -1,6 +1,6 @@
 import { prerequisites } from './dependencies.js';
 import type { Conflict } from './model.js';
-import type { Unplaced } from './outcome.js';
+import type { Outcome, Unplaced } from './outcome.js';
 import type { Node } from './problem.js';
 import type { NotFound } from './search.js';
 import type { State } from './state.js';
@@ -42,6 +42,18 @@ export function notFound(state: State, node: Node, { reason }: NotFound): Unplac
 /** A phase on a cycle. */
 export function onCycle(node: Node): Unplaced {
   return { placed: false, reason: { kind: 'unplanned', code: 'cycle', phaseId: node.id }, conflicts: [] };
+}
+
+/** It would take equipment that no phase gives back; what went wrong on the way there is the cause. */
+export function neverReleased(node: Node, releaser: Node, onTheWay: readonly Outcome[]): Unplaced {
+  const roots = onTheWay.flatMap((outcome) => (outcome.placed ? [] : outcome.conflicts));
+  const root = roots.find((conflict) => 'cause' in conflict);
+  const failed =
+    onTheWay.find((outcome) => !outcome.placed && outcome.conflicts.length > 0) ?? onTheWay.at(-1);
+  const cause = root && 'cause' in root ? root.cause : failed!.reason;
+  const reason = { kind: 'unplanned', code: 'releaseMissing', phaseId: releaser.id } as const;
+  const conflict = { code: 'releaseMissing', phaseId: node.id, releasePhaseId: releaser.id, cause } as const;
+  return { placed: false, reason, conflicts: [conflict] };
 }
 
 function behind(phaseId: string | null): Unplaced {

@@ -26,7 +26,7 @@ function factFaults(book: Book, phase: Phase, at: PlannedPhase): string[] {
     const kept = at.start === facts.actualStart && at.state === 'started' && at.finish !== null;
     return kept && at.finish >= book.input.now ? [] : ['does not go on from where it started'];
   }
-  if (at.start === null || at.finish === null) return unplacedFaults(book, at);
+  if (at.start === null || at.finish === null) return unplacedFaults(book, phase, at);
   const faults = at.start < book.input.now ? ['starts before now'] : [];
   if (at.finish > book.input.horizon) faults.push('ends after the horizon');
   if (facts?.pinnedStart !== undefined) {
@@ -49,9 +49,15 @@ function factFaults(book: Book, phase: Phase, at: PlannedPhase): string[] {
   return faults;
 }
 
-function unplacedFaults(book: Book, at: PlannedPhase): string[] {
+function unplacedFaults(book: Book, { commitment }: Phase, at: PlannedPhase): string[] {
   if (at.reason.kind !== 'unplanned') return ['has no place and no reason'];
   const { code } = at.reason;
-  if (code === 'predecessorUnplanned') return [];
-  return book.plan.conflicts.some((conflict) => conflict.code === code) ? [] : ['hides why it has no place'];
+  const faults: string[] = [];
+  if (code !== 'predecessorUnplanned' && !book.plan.conflicts.some((conflict) => conflict.code === code)) {
+    faults.push('hides why it has no place');
+  }
+  const frozen = commitment && commitment.start < book.input.freezeUntil;
+  if (frozen && !book.says('commitmentBroken', (c) => c.phaseId === at.id))
+    faults.push('lost its commitment');
+  return faults;
 }
