@@ -5,6 +5,7 @@ export { InspectionOutstanding } from './errors/inspection-outstanding.js';
 export { LimitExceeded } from './errors/limit-exceeded.js';
 export { ReadingMissing } from './errors/reading-missing.js';
 export { Finding } from './finding.model.js';
+export { clearanceFault } from './clearance-standing.js';
 export { findingOf } from './finding-of.js';
 export { HoldPoint } from './hold-point.model.js';
 export { HoldPointItem, MeasuredValue } from './hold-point-item.model.js';

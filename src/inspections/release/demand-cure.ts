@@ -1,15 +1,18 @@
-import { measuredStrengthOf } from '../../cure/cure.face.js';
+import { firstFreezeOf, measuredStrengthOf } from '../../cure/cure.face.js';
 import type { Change } from '../../platform/change/change.js';
 import { Refused } from '../../platform/outcomes/refusal.js';
 import { CureNotReached } from '../errors/cure-not-reached.js';
+import { LimitExceeded } from '../errors/limit-exceeded.js';
+import { findingOf } from '../finding-of.js';
 import { itemsOf } from '../stored-items.js';
 import type { GatedHoldPoint } from './hold-point-with-gate.js';
 
 /**
  * A cure is released on measured temperatures that reach the required strength, in every placement of the phase that
- * placed it. A prediction never releases it.
+ * placed it, and only if none of them froze too early. A prediction never releases it.
  *
- * @throws Refused with CureNotReached and the numbers of the weakest placement.
+ * @throws Refused with CureNotReached and the numbers of the placement that falls short, or with LimitExceeded for one
+ * that froze.
  */
 export async function demandCure(change: Change, point: GatedHoldPoint): Promise<void> {
   const placements = await change.tx.placement.findMany({
@@ -25,12 +28,16 @@ export async function demandCure(change: Change, point: GatedHoldPoint): Promise
   }
   for (const placement of placements) {
     const required = Math.max(asked, placement.requiredPsi);
-    const psi = measuredStrengthOf(placement, change.now)?.psi ?? null;
-    if (psi !== null && psi >= required) continue;
-    const found =
-      psi === null ? 'No temperatures were read' : `The measured temperatures give ${Math.floor(psi)} psi`;
-    const message = `${found}; ${required} psi are needed. Read its temperatures and wait until they reach it. ${decide}`;
-    throw new Refused(new CureNotReached(psi, required, message));
+    const measured = measuredStrengthOf(placement, change.now, required);
+    if (!measured?.reached) {
+      const psi = measured?.strength ?? null;
+      const found =
+        psi === null ? 'No temperatures were read' : `The measured temperatures give ${Math.floor(psi)} psi`;
+      const message = `${found}; ${required} psi are needed. Keep it warm, read its temperatures and wait. ${decide}`;
+      throw new Refused(new CureNotReached(psi, required, message));
+    }
+    const froze = firstFreezeOf(placement, change.now);
+    if (!froze.ok) throw new Refused(new LimitExceeded([findingOf(froze)]));
   }
 }
 

@@ -1,0 +1,54 @@
+import type { Transaction } from '../../platform/database/database.js';
+import { needsByHookup } from '../../hookups/hookups.face.js';
+import { gatherCrews } from './gather-crews.js';
+import { gatherEquipment } from './gather-equipment.js';
+import { gatherWeather } from './gather-weather.js';
+import type { PhaseFacts } from './phase-facts.js';
+
+/** For which phases facts are wanted, and for when. */
+export interface FactsWanted {
+  readonly companyId: string;
+  readonly phaseIds: readonly string[];
+  readonly at: Date;
+  /** The crew that was asked for, in place of the one required, committed or planned. */
+  readonly crewId?: string | null;
+}
+
+/** Gathers what decides whether phases may start or finish; the number of queries does not grow with the phases. */
+export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise<Map<string, PhaseFacts>> {
+  const { companyId, phaseIds, at } = wanted;
+  const phases = await tx.phase.findMany({
+    where: { companyId, id: { in: [...phaseIds] } },
+    include: {
+      job: true,
+      linksTo: { include: { from: true }, orderBy: { id: 'asc' } },
+      holdPoints: {
+        include: { inspection: true, clearance: true },
+        orderBy: [{ gate: 'asc' }, { id: 'asc' }],
+      },
+      hookups: true,
+    },
+  });
+  const equipment = await gatherEquipment(tx, companyId, phaseIds);
+  const weather = await gatherWeather(tx, companyId, phases, equipment);
+  const crews = await gatherCrews(tx, wanted, phases);
+  const hookups = phases.flatMap((phase) => phase.hookups);
+  const needs = await needsByHookup(tx, companyId, hookups, at);
+  return new Map(
+    phases.map(({ job, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
+      phase.id,
+      {
+        phase,
+        job,
+        predecessors: linksTo.map(({ from, ...link }) => ({ link, phase: from })),
+        holdPoints,
+        weatherHolds: weather.holdsOf(phase, job),
+        weather: weather.factsOf(phase, job),
+        crew: crews.crewOf(phase.id),
+        crewWork: crews.workOf(phase.id),
+        equipment: equipment.get(phase.id)?.facts ?? [],
+        hookup: hookup ? { row: hookup, needs: needs.get(hookup.id)?.hookup ?? [] } : null,
+      },
+    ]),
+  );
+}
