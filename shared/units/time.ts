@@ -30,4 +30,5 @@ export const hoursBetween = (from: EpochMs, to: EpochMs): Hours => hours((to - f
 /** The instant `time` after `from`. */
 export const addHours = (from: EpochMs, time: Hours): EpochMs => epochMs(from + time * HOUR_MS);
 /** Rounds a working time up to the planning grid of 15 minutes; more than nothing never becomes nothing. */
-export const roundUpToQuarter = (time: Minutes): Minutes => minutes(Math.ceil((time - 1e-9) / 15) * 15);
+export const roundUpToQuarter = (time: Minutes): Minutes =>
+  minutes(15 * Math.max(time > 0 ? 1 : 0, Math.ceil((time - 1e-9) / 15)));
