@@ -1,4 +1,9 @@
-import { ColumnTypeEnum, type SqlDriverAdapter, type SqlQuery } from '@prisma/driver-adapter-utils';
+import {
+  ColumnTypeEnum,
+  type SqlDriverAdapter,
+  type SqlQuery,
+  type SqlResultSet,
+} from '@prisma/driver-adapter-utils';
 
 /** PostgreSQL's internal one-byte type `"char"`, of which the system catalogue is full. */
 const CHAR = 18;
@@ -15,7 +20,7 @@ interface RawAnswers {
  */
 export function readCharColumns(adapter: SqlDriverAdapter): void {
   const raw = adapter as SqlDriverAdapter & RawAnswers;
-  const read = adapter.queryRaw;
+  const read: (this: unknown, query: SqlQuery) => Promise<SqlResultSet> = adapter.queryRaw;
   adapter.queryRaw = async (query) => {
     const characters: number[] = [];
     const watched: unknown = Object.create(raw, {
@@ -31,7 +36,7 @@ export function readCharColumns(adapter: SqlDriverAdapter): void {
         },
       },
     });
-    const set = await read.call(watched as SqlDriverAdapter, query);
+    const set = await read.call(watched, query);
     for (const column of characters) set.columnTypes[column] = ColumnTypeEnum.Character;
     return set;
   };

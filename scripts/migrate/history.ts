@@ -6,10 +6,17 @@ interface AppliedRow {
   checksum: string;
 }
 
+/** Whether the database has had any migration at all. */
+async function hasHistory(client: pg.Client): Promise<boolean> {
+  const { rows } = await client.query<{ name: string | null }>(
+    `select to_regclass('_prisma_migrations') as name`,
+  );
+  return rows[0]?.name != null;
+}
+
 /** The migrations a database says it has had, oldest first; none for a new database. */
 async function appliedRows(client: pg.Client): Promise<readonly AppliedRow[]> {
-  const table = await client.query(`select to_regclass('_prisma_migrations') as name`);
-  if (table.rows[0].name === null) return [];
+  if (!(await hasHistory(client))) return [];
   const { rows } = await client.query<AppliedRow>(
     `select migration_name, checksum from _prisma_migrations
      where finished_at is not null and rolled_back_at is null order by started_at`,
@@ -22,8 +29,7 @@ async function appliedRows(client: pg.Client): Promise<readonly AppliedRow[]> {
  * tried again once its script is right.
  */
 export async function forgetFailedTries(client: pg.Client): Promise<void> {
-  const table = await client.query(`select to_regclass('_prisma_migrations') as name`);
-  if (table.rows[0].name === null) return;
+  if (!(await hasHistory(client))) return;
   await client.query(`delete from _prisma_migrations where finished_at is null and rolled_back_at is null`);
 }
 

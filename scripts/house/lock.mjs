@@ -1,0 +1,82 @@
+import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+
+/*
+ * A lock is a file that names its holder. A holder that was killed is known by its process being gone, or by its
+ * number having gone to a process that started at another time.
+ */
+
+/** When a process started, in the system's own count; undefined where the system does not tell. */
+export function startOf(pid) {
+  try {
+    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
+    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
+  } catch {
+    return undefined;
+  }
+}
+
+/** Whether the process that is named by number and start still runs. */
+export function runs({ pid, start }) {
+  try {
+    process.kill(pid, 0);
+  } catch (error) {
+    if (error.code !== 'EPERM') return false;
+  }
+  const now = startOf(pid);
+  return start === undefined || now === undefined || now === start;
+}
+
+const self = () => ({ pid: process.pid, start: startOf(process.pid) });
+
+/** The holder's entry, or undefined when nobody alive holds the lock. */
+export function holderOf(file) {
+  try {
+    const entry = JSON.parse(readFileSync(file, 'utf8'));
+    return runs(entry) ? entry : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Takes the lock if nobody alive holds it.
+ *
+ * @returns {{release(): void, tell(more: object): void} | undefined} undefined when somebody holds it; `tell` adds to
+ *   the entry that others read
+ */
+export function tryLock(file) {
+  mkdirSync(dirname(file), { recursive: true });
+  for (let tries = 0; tries < 5; tries += 1) {
+    try {
+      const handle = openSync(file, 'wx');
+      writeFileSync(handle, JSON.stringify(self()));
+      closeSync(handle);
+      return {
+        release: () => rmSync(file, { force: true }),
+        tell: (more) => writeFileSync(file, JSON.stringify({ ...self(), ...more })),
+      };
+    } catch (error) {
+      if (error.code !== 'EEXIST') throw error;
+      if (holderOf(file)) return undefined;
+      rmSync(file, { force: true });
+    }
+  }
+  return undefined;
+}
+
+/** Does the work while holding the lock, after whoever holds it now. */
+export async function withLock(file, work, waiting = () => undefined) {
+  let lock = tryLock(file);
+  if (!lock) waiting();
+  while (!lock) {
+    await sleep(200);
+    lock = tryLock(file);
+  }
+  try {
+    return await work();
+  } finally {
+    lock.release();
+  }
+}
