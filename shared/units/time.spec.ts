@@ -43,7 +43,7 @@ describe('rounding to the planning grid', () => {
         const rounded = roundUpToQuarter(minutes(given));
         expect(rounded % 15).toBe(0);
         expect(rounded).toBeGreaterThanOrEqual(given - 1e-6);
-        expect(rounded - given).toBeLessThan(15);
+        expect(rounded - given).toBeLessThanOrEqual(15);
       }),
     );
   });
