@@ -50,12 +50,12 @@ export function compile(say) {
     async () => {
       say('Compiling the service ...');
       const { default: swc } = await import('@swc/core');
-      const fresh = join(root, 'dist.new');
+      const fresh = join(root, '.flagway', 'dist.new');
       rmSync(fresh, { recursive: true, force: true });
       const files = SOURCES.flatMap((source) => filesUnder(join(root, source))).filter(wanted);
       await Promise.all(files.map((file) => compileFile(swc, file, fresh)));
       const dist = join(root, 'dist');
-      const old = join(root, 'dist.old');
+      const old = join(root, '.flagway', 'dist.old');
       rmSync(old, { recursive: true, force: true });
       if (existsSync(dist)) renameSync(dist, old);
       renameSync(fresh, dist);

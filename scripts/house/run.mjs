@@ -15,12 +15,13 @@ export function runNode(args, { env = {}, quiet = false } = {}) {
       env: { ...process.env, ...env },
       stdio: quiet ? ['ignore', 'pipe', 'pipe'] : ['ignore', 'inherit', 'inherit'],
     });
+    const name = args.find((arg) => !arg.startsWith('-') && arg !== 'tsx');
     let output = '';
     for (const stream of [child.stdout, child.stderr]) stream?.on('data', (chunk) => (output += chunk));
     child.once('error', reject);
     child.once('close', (code, signal) => {
       if (code === 0) resolve();
-      else reject(new Error(`${args[0]} ended with ${signal ?? code}.\n${output.slice(-4000)}`.trim()));
+      else reject(new Error(`${name} ended with ${signal ?? code}.\n${output.slice(-4000)}`.trim()));
     });
   });
 }

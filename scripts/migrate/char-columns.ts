@@ -20,7 +20,8 @@ interface RawAnswers {
  */
 export function readCharColumns(adapter: SqlDriverAdapter): void {
   const raw = adapter as SqlDriverAdapter & RawAnswers;
-  const read: (this: unknown, query: SqlQuery) => Promise<SqlResultSet> = adapter.queryRaw;
+  // Taken out of its object on purpose: it is called on a stand-in below.
+  const read = Reflect.get(adapter, 'queryRaw') as (query: SqlQuery) => Promise<SqlResultSet>;
   adapter.queryRaw = async (query) => {
     const characters: number[] = [];
     const watched: unknown = Object.create(raw, {
