@@ -4,6 +4,7 @@ import * as typescript from '@graphql-codegen/typescript';
 import * as typescriptOperations from '@graphql-codegen/typescript-operations';
 import * as typedDocumentNode from '@graphql-codegen/typed-document-node';
 import { buildSchema, parse } from 'graphql';
+import { format, resolveConfig } from 'prettier';
 
 /*
  * Writes board/api/documents.ts from schema.graphql and the operations of the board, so that a field the API does not
@@ -39,7 +40,8 @@ async function documentsText(): Promise<string> {
     plugins: [{ typescript: {} }, { typescriptOperations: {} }, { typedDocumentNode: {} }],
     pluginMap: { typescript, typescriptOperations, typedDocumentNode },
   });
-  return `${HEADER}${output}\n`;
+  const style = await resolveConfig(TARGET);
+  return format(`${HEADER}${output}\n`, { ...style, parser: 'typescript' });
 }
 
 const text = await documentsText();

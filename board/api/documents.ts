@@ -1084,9 +1084,13 @@ export type SiteHoldPointFragment = {
   }>;
 };
 
-export type TodayQueryVariables = Exact<{ [key: string]: never }>;
+export type TodayQueryVariables = Exact<{
+  from: Scalars['DateTime']['input'];
+  to: Scalars['DateTime']['input'];
+}>;
 
 export type TodayQuery = {
+  readonly board: { readonly now: string };
   readonly today: ReadonlyArray<{
     readonly id: string;
     readonly name: string;
@@ -2237,7 +2241,10 @@ export const SignOutDocument = new TypedDocumentString(`
 }
     `) as unknown as TypedDocumentString<SignOutMutation, SignOutMutationVariables>;
 export const TodayDocument = new TypedDocumentString(`
-    query Today {
+    query Today($from: DateTime!, $to: DateTime!) {
+  board(from: $from, to: $to) {
+    now
+  }
   today {
     id
     name

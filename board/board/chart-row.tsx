@@ -4,6 +4,7 @@ import { Bar } from './bar.js';
 import { HoldShades } from './hold-shades.js';
 import type { Axis } from './layout/axis.js';
 import { holdStretches } from './layout/hold-stretches.js';
+import { visitPlace } from './layout/visit-bubble.js';
 import type { PlacedRow } from './layout/lay-out-row.js';
 import type { BoardData } from './layout/rows.js';
 import { RowHead } from './row-head.js';
@@ -33,7 +34,14 @@ export const ChartRow = memo(function ChartRow(props: ChartRowProps) {
     <div role="row" className="chart-row" style={{ height }}>
       <RowHead row={row} holds={holds} visits={visits} zone={zone} />
       <div role="presentation" className="row-days" style={{ width: axis.width }}>
-        {row.job && <WeatherStrip forecast={site?.forecast ?? null} known={weather !== null} axis={axis} />}
+        {row.job && (
+          <WeatherStrip
+            forecast={site?.forecast ?? null}
+            known={weather !== null}
+            axis={axis}
+            visits={visits.flatMap((visit) => visitPlace(visit, axis)?.bubble ?? [])}
+          />
+        )}
         <HoldShades holds={holds} axis={axis} height={height} />
         {row.job && <VisitMarks visits={visits} axis={axis} height={height} zone={zone} />}
         {bars.map((bar) => (

@@ -4,6 +4,14 @@ import type { HoldPointKind } from '../api/documents.js';
 
 const KINDS = Object.keys(GATE_KIND_WORDS) as HoldPointKind[];
 
+/** How outlines and grounds tell a phase's state; the class draws the sample. */
+const STATES = {
+  'legend-started': 'started, dark up to now',
+  'legend-done': 'done',
+  'legend-critical': 'critical',
+  'legend-unknown': 'weather unknown',
+} as const;
+
 /** What the signs of the drawing mean. */
 export function Legend() {
   return (
@@ -40,6 +48,11 @@ export function Legend() {
         <li>
           <span className="legend-rule" /> committed dates that differ
         </li>
+        {Object.entries(STATES).map(([className, words]) => (
+          <li key={className}>
+            <span className={`legend-state ${className}`} /> {words}
+          </li>
+        ))}
       </ul>
     </section>
   );

@@ -1,5 +1,6 @@
 import type { Axis } from './layout/axis.js';
-import { type Visit, visitTime } from './layout/visit-time.js';
+import { visitPlace } from './layout/visit-bubble.js';
+import type { Visit } from './layout/visit-time.js';
 import { visitWords } from './words/visit-words.js';
 
 interface VisitMarksProps {
@@ -9,21 +10,26 @@ interface VisitMarksProps {
   readonly zone: string;
 }
 
-/** Inspection visits of a job: a bubble over a chain line, as drawings mark their axes. Hollow until booked. */
+/** What stands in the bubble: passed, failed, or simply a visit to come. */
+const SIGNS: Readonly<Partial<Record<Visit['state'], string>>> = { passed: '✓', failed: '✕' };
+
+/**
+ * Inspection visits of a job: a bubble on a leader to a chain line, as drawings mark their axes. Broken until booked.
+ */
 export function VisitMarks({ visits, axis, height, zone }: VisitMarksProps) {
   return (
     <svg className="visits" width={axis.width} height={height} aria-hidden="true">
       {visits.map((visit) => {
-        const at = visitTime(visit);
-        if (at === null || at < axis.start || at >= axis.end) return null;
-        const x = axis.x(at);
+        const place = visitPlace(visit, axis);
+        if (!place) return null;
+        const { at, bubble } = place;
         return (
           <g key={visit.id} className={`visit visit-${visit.state}`}>
             <title>{visitWords(visit, zone)}</title>
-            <line x1={x} x2={x} y1="19" y2={height} />
-            <circle cx={x} cy="11" r="7.5" />
-            <text x={x} y="15">
-              {visit.state === 'failed' ? '✕' : visit.state === 'passed' ? '✓' : 'i'}
+            <path d={`M${bubble} 9L${at} 18V${height}`} />
+            <circle cx={bubble} cy="9" r="7.5" />
+            <text x={bubble} y="13">
+              {SIGNS[visit.state] ?? 'i'}
             </text>
           </g>
         );

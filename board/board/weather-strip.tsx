@@ -8,6 +8,8 @@ interface WeatherStripProps {
   /** Whether the weather has been asked for and answered. */
   readonly known: boolean;
   readonly axis: Axis;
+  /** Where visits stand, in pixels: words keep clear of them. */
+  readonly visits: readonly number[];
 }
 
 /** Least width of a day in which low and high fit, and in which the low alone does. */
@@ -15,11 +17,12 @@ const BOTH = 64;
 const LOW = 30;
 
 /** The site's forecast along the top of its row: low and high in °F; past the forecast the weather is unknown. */
-export function WeatherStrip({ forecast, known, axis }: WeatherStripProps) {
+export function WeatherStrip({ forecast, known, axis, visits }: WeatherStripProps) {
   const weather = useMemo(() => dayWeather(forecast, axis.days), [forecast, axis]);
   if (!known) return null;
   const end = forecastEnd(forecast) ?? axis.start;
   const unknownFrom = end < axis.end ? axis.x(end) : null;
+  const taken = visits.some((x) => unknownFrom !== null && x > unknownFrom - 10 && x < unknownFrom + 110);
   return (
     <div className="weather" aria-hidden="true">
       {axis.days.map(({ date }, index) => {
@@ -33,7 +36,10 @@ export function WeatherStrip({ forecast, known, axis }: WeatherStripProps) {
         );
       })}
       {unknownFrom !== null && (
-        <span className="weather-unknown" style={{ left: unknownFrom, width: axis.width - unknownFrom }}>
+        <span
+          className={taken ? 'weather-unknown weather-unknown-late' : 'weather-unknown'}
+          style={{ left: unknownFrom, width: axis.width - unknownFrom }}
+        >
           weather unknown
         </span>
       )}

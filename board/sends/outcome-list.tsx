@@ -22,7 +22,8 @@ export function OutcomeList() {
 }
 
 function OutcomeLine({ send }: { readonly send: Send }) {
-  const { tryAgain, dismiss } = useSends();
+  const { tryAgain, dismiss, send: sendChange } = useSends();
+  const phaseId = markedPhase(send);
   return (
     <div className={`outcome outcome-${send.state}`}>
       <p className="outcome-head">
@@ -43,6 +44,21 @@ function OutcomeLine({ send }: { readonly send: Send }) {
               Try again
             </button>
           )}
+          {phaseId && (
+            <button
+              type="button"
+              className="act"
+              onClick={() => {
+                dismiss(send.key);
+                void sendChange('putBackPhase', `Put back: ${send.title}`, {
+                  phaseId,
+                  reason: 'Marked by mistake',
+                });
+              }}
+            >
+              Put back
+            </button>
+          )}
           <button type="button" className="act" onClick={() => dismiss(send.key)}>
             {send.state === 'unsent' ? 'Give up this change' : 'Put away'}
           </button>
@@ -50,4 +66,10 @@ function OutcomeLine({ send }: { readonly send: Send }) {
       )}
     </div>
   );
+}
+
+/** The phase that was started or finished just now, which can be put back where it was. */
+function markedPhase({ change, state, input }: Send): string | null {
+  if (state !== 'done' || (change !== 'startPhase' && change !== 'finishPhase')) return null;
+  return String(input['phaseId']);
 }

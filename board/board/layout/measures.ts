@@ -1,13 +1,13 @@
 /** Heights and widths of the drawing, in pixels; the style sheet draws what these lay out. */
 export const MEASURES = {
   /** Above a bar: the marks of its hold points. */
-  gateBand: 13,
+  gateBand: 12,
   barHeight: 20,
   /** Below a bar: the rule of committed dates. */
-  ruleBand: 6,
+  ruleBand: 5,
   /** Above the lanes of a job: weather, holds and visits. */
-  strip: 18,
-  rowPadding: 5,
+  strip: 17,
+  rowPadding: 3,
   leastRow: 44,
   /** Least size of what can be pressed (WCAG 2.2, 2.5.8 Target Size). */
   leastTarget: 24,
