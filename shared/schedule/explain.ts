@@ -22,13 +22,23 @@ export function explain(plan: Plan, phaseId: string): ExplainStep[] {
   const steps: ExplainStep[] = [];
   const seen = new Set<string>();
   let next: string | null = phaseId;
-  while (next !== null && !seen.has(next)) {
+  while (next !== null) {
     const phase = phases.get(next);
     if (!phase) break;
+    if (seen.has(next)) {
+      // Phases that hold each other in place: the one that a person has fixed decides.
+      const fixed = [...seen].map((id) => phases.get(id)!).find(({ fixedBy }) => fixedBy !== null);
+      if (fixed) steps.push(stepOf(fixed, { kind: fixed.fixedBy!, at: fixed.start! }));
+      break;
+    }
     seen.add(next);
     next = explainPhase(phase, visits, steps);
   }
   return steps;
+}
+
+function stepOf(phase: PlannedPhase, reason: Reason): ExplainStep {
+  return { phaseId: phase.id, inspectionId: null, at: phase.start, reason };
 }
 
 /** Adds the reasons of one phase, latest wait first; returns the phase to go on with. */
@@ -38,7 +48,7 @@ function explainPhase(
   steps: ExplainStep[],
 ): string | null {
   for (const reason of reasonsOf(phase)) {
-    steps.push({ phaseId: phase.id, inspectionId: null, at: phase.start, reason });
+    steps.push(stepOf(phase, reason));
     switch (reason.kind) {
       case 'link':
       case 'crew':

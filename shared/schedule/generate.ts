@@ -9,9 +9,9 @@ import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
 import type { Node, Problem } from './problem.js';
 import { isFrozen, isPinned, rankPhases } from './rank.js';
 import { RankQueue } from './rank-queue.js';
-import { slot, type Slot } from './slot.js';
+import { slot } from './slot.js';
 import { placeFinished, placeStarted } from './started.js';
-import { State } from './state.js';
+import { State, type Reservation } from './state.js';
 import { hopeless, neverReleased, notFound, onCycle } from './unplaced.js';
 
 /** Everything placed, what facts did to crews, and fixed phases that did not get what was set aside for them. */
@@ -38,8 +38,8 @@ export function generate(problem: Problem, order: Order): Generated {
 /** After so many rounds nothing is set aside any more. */
 const ROUNDS = 4;
 
-function stays(outcome: Outcome, kept: { readonly crewId: string; readonly from: Slot }): boolean {
-  return outcome.placed && outcome.start === kept.from && outcome.crew?.id === kept.crewId;
+function stays(outcome: Outcome, kept: Reservation): boolean {
+  return outcome.placed && outcome.start === kept.from && (outcome.crew?.id ?? null) === kept.crewId;
 }
 
 /**
@@ -52,7 +52,10 @@ class Generator {
   private readonly rank: readonly number[];
   private readonly byRank: Node[] = [];
   private readonly queue = new RankQueue();
+  /** Phases whose way to a release is being placed. */
   private readonly open = new Set<Node>();
+  /** Phases being placed. */
+  private readonly busy = new Set<Node>();
   private readonly crewConflicts: Conflict[] = [];
   private readonly moved = new Set<Node>();
 
@@ -74,10 +77,10 @@ class Generator {
   run(): Generated {
     for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
     for (const node of this.problem.nodes) {
-      if (hasFinished(node) && !this.state.isSettled(node)) this.settle(node);
+      if (hasFinished(node) && !this.state.isSettled(node)) this.settleOnce(node, []);
     }
     for (const node of this.byRank) {
-      if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settle(node);
+      if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settleOnce(node, []);
     }
     for (const node of this.order.onCycle) {
       if (!hasStarted(node)) this.state.settle(node, onCycle(node));
@@ -103,21 +106,22 @@ class Generator {
   private reserve(node: Node): void {
     const { state } = this;
     if (state.isSettled(node) || this.loose.has(node)) return;
-    const started = hasStarted(node);
-    const start = started
-      ? node.phase.facts!.actualStart
-      : (node.phase.facts?.pinnedStart ??
-        (isFrozen(node, this.problem.input) ? node.phase.commitment!.start : undefined));
-    if (start === undefined || (!started && start < this.problem.input.now)) return;
+    if (hasStarted(node)) {
+      const { crew, start: from, finish: to } = placeStarted(this.problem, node, state.outcomes);
+      const free = crew && to > from && !state.timeline(crew.id).firstIn(from, to);
+      state.reserve(node, { crewId: free ? crew.id : null, from, to, started: true });
+      return;
+    }
+    const { now } = this.problem.input;
+    const promised = isFrozen(node, this.problem.input) ? node.phase.commitment!.start : undefined;
+    const from = node.phase.facts?.pinnedStart ?? promised;
+    if (from === undefined || from < now || node.length === 0) return;
     const wanted = preferredCrew(node);
     const crews = [...node.crews].sort((a, b) => Number(b.id === wanted) - Number(a.id === wanted));
-    const known = started ? placeStarted(this.problem, node, state.outcomes) : undefined;
-    for (const crew of known ? [known.crew] : crews) {
-      if (!crew || node.length === 0) continue;
-      const finish =
-        known?.finish ?? finishFrom(node, this.problem.hoursOf(node, crew), start) ?? slot(start + 1);
-      if (state.timeline(crew.id).firstIn(start, finish)) continue;
-      state.reserve(node, crew.id, start, finish);
+    for (const crew of crews) {
+      const to = finishFrom(node, this.problem.hoursOf(node, crew), from) ?? slot(from + 1);
+      if (state.timeline(crew.id).firstIn(from, to)) continue;
+      state.reserve(node, { crewId: crew.id, from, to, started: false });
       return;
     }
   }
@@ -145,11 +149,13 @@ class Generator {
   }
 
   private settleOnce(node: Node, floors: readonly Bound[]): void {
-    const kept = this.state.reserved.get(node.index);
+    const kept = this.state.reservationOf(node);
     const restore = this.state.unreserve(node);
-    const outcome = this.outcomeOf(node, floors, kept?.crewId);
+    this.busy.add(node);
+    const outcome = this.outcomeOf(node, floors, kept?.crewId ?? undefined);
+    this.busy.delete(node);
     const clash = this.state.settle(node, outcome, restore);
-    if (kept && !stays(outcome, kept)) this.moved.add(node);
+    if (kept && !kept.started && !stays(outcome, kept)) this.moved.add(node);
     if (clash !== undefined && outcome.placed) {
       const phaseIds = [this.problem.nodes[clash]!.id, node.id] as const;
       this.crewConflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
@@ -223,13 +229,8 @@ class Generator {
       path.push(...prerequisites(node));
     }
     const list = [...wanted].sort((a, b) => this.rank[a.index]! - this.rank[b.index]!);
-    for (
-      let next = list.find((n) => this.state.isReady(n));
-      next;
-      next = list.find((n) => this.state.isReady(n))
-    ) {
-      this.settle(next);
-    }
+    const ready = (one: Node): boolean => this.state.isReady(one) && !this.busy.has(one);
+    for (let next = list.find(ready); next; next = list.find(ready)) this.settle(next);
   }
 
   /** Places the way to the release of what started work has taken from a pool; true when that gave something back. */

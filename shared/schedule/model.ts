@@ -230,6 +230,8 @@ export interface PlannedPhase {
   readonly freeFloat: SlotCount | null;
   /** Not finished and without total float. */
   readonly critical: boolean;
+  /** What holds it in place: a pin or a commitment inside the freeze window that is kept. */
+  readonly fixedBy: 'pin' | 'commitment' | null;
   /** The one constraint that binds its start. */
   readonly reason: Reason;
   /** When links alone would have let it start. */

@@ -9,6 +9,7 @@ import type { Interval, Job, Plan, PlanInput, PlannedJob, PlannedPhase } from '.
 import type { Outcome, Placement } from './outcome.js';
 import { lateConflicts, orderConflicts } from './plan-conflicts.js';
 import { Problem, type Node } from './problem.js';
+import { isFrozen, isPinned } from './rank.js';
 import { slot } from './slot.js';
 import type { State } from './state.js';
 
@@ -60,6 +61,7 @@ function plannedPhase(state: State, node: Node, floats: Floats | null): PlannedP
       totalFloat: null,
       freeFloat: null,
       critical: false,
+      fixedBy: null,
       reason: outcome.reason,
       ready: null,
       readyReason: outcome.reason,
@@ -79,6 +81,7 @@ function plannedPhase(state: State, node: Node, floats: Floats | null): PlannedP
     totalFloat: floats?.total ?? null,
     freeFloat: floats?.free ?? null,
     critical: floats !== null && floats.total <= 0,
+    fixedBy: fixedBy(state, node, outcome),
     reason: outcome.reason,
     ready: outcome.ready,
     readyReason: outcome.readyReason,
@@ -86,6 +89,12 @@ function plannedPhase(state: State, node: Node, floats: Floats | null): PlannedP
     weatherUnknown: outcome.state !== 'done' && (node.weather?.unknownIn(start, finish) ?? false),
     assumes: outcome.state === 'planned' ? undatedGates(node) : [],
   };
+}
+
+function fixedBy(state: State, node: Node, { state: phase, start }: Placement): PlannedPhase['fixedBy'] {
+  if (phase !== 'planned') return null;
+  if (isPinned(node)) return start === node.phase.facts!.pinnedStart ? 'pin' : null;
+  return isFrozen(node, state.problem.input) && start === node.phase.commitment!.start ? 'commitment' : null;
 }
 
 /** Where it runs: pauses only where work may pause, and never in what has already happened. */

@@ -6,14 +6,21 @@ import type { Slot } from './slot.js';
 import { Stock, type Loan } from './stock.js';
 import { planVisit, type VisitOutcome } from './visits.js';
 
+/** What is set aside for a phase whose start is fixed. */
+export interface Reservation {
+  readonly crewId: string | null;
+  readonly from: Slot;
+  readonly to: Slot;
+  readonly started: boolean;
+}
+
 /** Everything that changes while a plan is generated; each settling can be undone, last first. */
 export class State {
   readonly outcomes: (Outcome | undefined)[];
   readonly stock: Stock;
   /** Phases whose prerequisites have just all been settled are handed to this. */
   onReady: (node: Node) => void = () => {};
-  /** Crew set aside for a phase whose start is fixed. */
-  readonly reserved = new Map<number, { crewId: string; from: Slot; to: Slot }>();
+  private readonly reserved = new Map<number, { kept: Reservation; loans: Loan[] }>();
   private readonly waiting: number[];
   private readonly crews = new Map<string, CrewTimeline>();
   private readonly visits: (VisitOutcome | undefined)[];
@@ -46,19 +53,27 @@ export class State {
     return (this.visits[visit.index] ??= planVisit(visit, this.outcomes, this.problem.input.now));
   }
 
-  /** Sets a crew aside for a fixed start, when it is free. */
-  reserve(node: Node, crewId: string, from: Slot, to: Slot): void {
-    this.timeline(crewId).take(from, to, node.index);
-    this.reserved.set(node.index, { crewId, from, to });
+  /** Sets a crew aside for a fixed start, and enters what started work has taken, until the phase is settled. */
+  reserve(node: Node, kept: Reservation): void {
+    const { crewId, from, to } = kept;
+    if (crewId !== null) this.timeline(crewId).take(from, to, node.index);
+    const loans = kept.started ? this.stock.lend(node, from, to, this.outcomes) : [];
+    this.reserved.set(node.index, { kept, loans });
+  }
+
+  /** What is set aside for a phase. */
+  reservationOf(node: Node): Reservation | undefined {
+    return this.reserved.get(node.index)?.kept;
   }
 
   /** Gives up what was set aside; returns how to set it aside again. */
   unreserve(node: Node): () => void {
-    const kept = this.reserved.get(node.index);
-    if (!kept) return () => {};
-    this.timeline(kept.crewId).release(node.index);
+    const entry = this.reserved.get(node.index);
+    if (!entry) return () => {};
+    if (entry.kept.crewId !== null) this.timeline(entry.kept.crewId).release(node.index);
+    for (const loan of entry.loans) this.stock.takeBack(loan);
     this.reserved.delete(node.index);
-    return () => this.reserve(node, kept.crewId, kept.from, kept.to);
+    return () => this.reserve(node, entry.kept);
   }
 
   /**

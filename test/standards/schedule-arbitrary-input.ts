@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type {
+  EquipmentHold,
   Duration,
   Gate,
   Interval,
@@ -207,6 +208,7 @@ export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanIn
         phases: raw.phases.map((one, i): Phase => ({
           id: `p${i}`,
           ...one,
+          holds: cycles ? one.holds : one.holds.map((hold) => forwards(hold, i)),
           gates: lateGates(one.gates, i, cycles, size.phases),
         })),
         links: raw.links.map((one, i): Link => ({ id: `l${String(i).padStart(2, '0')}`, ...one })),
@@ -217,6 +219,12 @@ export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanIn
         })),
       }));
   });
+}
+
+/** Without cycles equipment comes back with a later phase, or with the phase itself. */
+function forwards(hold: EquipmentHold, index: number): EquipmentHold {
+  const until = hold.untilPhaseId === undefined ? index : Number(hold.untilPhaseId.slice(1));
+  return until > index ? hold : { poolId: hold.poolId, quantity: hold.quantity };
 }
 
 /** Without cycles an inspection, which waits for phases of the first half, gates only phases of the second. */

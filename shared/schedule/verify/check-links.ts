@@ -21,7 +21,13 @@ function checkLink(book: Book, link: Link): Violation[] {
   }
   if (book.says('pinBeforePredecessor', (c) => c.phaseId === to.id)) return [];
   if (to.state === 'started' && book.says('beyondHorizon', (c) => c.phaseId === to.id)) return [];
-  if (book.says('cycle', (c) => c.linkIds.includes(link.id))) return [];
+  if (
+    book.says(
+      'cycle',
+      (c) => c.linkIds.includes(link.id) || (to.state === 'started' && c.phaseIds.includes(to.id)),
+    )
+  )
+    return [];
   const early = link.kind === 'FS' || link.kind === 'FF' ? from.finish : from.start;
   const late = onFinish ? to.finish : to.start;
   const hours = book.hours(book.calendarIdOf(successor, to.crewId));
