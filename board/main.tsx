@@ -1,9 +1,10 @@
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
-import { App } from './app.js';
+// The house style comes first, so that each part's own sheet can differ from it.
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.js';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element with the id "root"');

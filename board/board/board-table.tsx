@@ -3,8 +3,8 @@ import { momentWords } from '../time/moment-words.js';
 import { barTimes } from './layout/bar-times.js';
 import { committedRule } from './layout/committed-rule.js';
 import type { BoardData, BoardRow, RowsBy } from './layout/rows.js';
-import { gateWords } from './words/gate-words.js';
-import { crewWords, phaseTitle, stateWords } from './words/phase-words.js';
+import { gateWords } from '../words/gate-words.js';
+import { crewWords, phaseTitle, stateWords } from '../words/phase-words.js';
 import './board-table.css';
 
 interface BoardTableProps {

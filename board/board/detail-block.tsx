@@ -8,8 +8,8 @@ import { committedRule } from './layout/committed-rule.js';
 import type { BoardData } from './layout/rows.js';
 import { ReasonChain } from './reason-chain.js';
 import { floatWords } from './words/float-words.js';
-import { gateWords } from './words/gate-words.js';
-import { crewWords, phaseTitle, stateWords } from './words/phase-words.js';
+import { gateWords } from '../words/gate-words.js';
+import { crewWords, phaseTitle, stateWords } from '../words/phase-words.js';
 
 interface DetailBlockProps {
   readonly phase: BoardPhaseFragment | null;

@@ -1,3 +1,63 @@
-export function JobPage(_: { readonly number?: number; readonly id?: string }) {
-  return <main />;
+import { JobPageDocument, JobRecordsDocument } from '../api/documents.js';
+import { useQuery } from '../api/use-query.js';
+import { HatchDefinitions } from '../draw/hatches.js';
+import { PageLink } from '../routing/page-link.js';
+import { OutcomeList } from '../sends/outcome-list.js';
+import { useSignedIn } from '../session/session.js';
+import { ClearanceTable } from './clearance-table.js';
+import { HeatingSetBlock } from './heating-set-block.js';
+import { HoldPointTable } from './hold-point-table.js';
+import { HookupList } from './hookup-list.js';
+import { InspectionTable } from './inspection-table.js';
+import { JobHead } from './job-head.js';
+import { JobJournal } from './job-journal.js';
+import { PhaseTable } from './phase-table.js';
+import { PlacementBlock } from './placement-block.js';
+import { QuantityTable } from './quantity-table.js';
+import './job-page.css';
+
+/** One job on one page: its areas, phases and gates in order, what was measured, and who did what. */
+export function JobPage({ number }: { readonly number: number }) {
+  const { company } = useSignedIn();
+  const { data, error } = useQuery(JobPageDocument, { number });
+  const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
+  const job = data?.jobByNumber ?? null;
+  const { zone } = company;
+  return (
+    <div className="job-page">
+      <HatchDefinitions />
+      <nav aria-label="Pages">
+        <PageLink to="/">Board</PageLink> <PageLink to="/site">Site sheet</PageLink>
+      </nav>
+      <main>
+        {error && <p className="fault">{error.message}</p>}
+        {!data && !error && <p>Asking for job {number}.</p>}
+        {data && !job && (
+          <>
+            <h1>There is no job {number}</h1>
+            <p>Look on the board for the number of the job.</p>
+          </>
+        )}
+        {job && (
+          <>
+            <JobHead job={job} zone={zone} />
+            <OutcomeList />
+            <PhaseTable phases={job.phases} zone={zone} />
+            <HoldPointTable holdPoints={job.holdPoints} zone={zone} />
+            <InspectionTable inspections={job.inspections} zone={zone} />
+            <ClearanceTable clearances={job.clearances} zone={zone} />
+            {records?.heatingSets.map((set) => (
+              <HeatingSetBlock key={set.id} set={set} zone={zone} />
+            ))}
+            {records && <HookupList hookups={records.hookups} />}
+            {records?.placements.map((placement) => (
+              <PlacementBlock key={placement.id} placement={placement} zone={zone} />
+            ))}
+            <QuantityTable quantities={job.quantities} />
+            <JobJournal jobId={job.id} zone={zone} />
+          </>
+        )}
+      </main>
+    </div>
+  );
 }

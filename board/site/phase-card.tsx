@@ -4,7 +4,7 @@ import { ROLE_WORDS } from '../session/role-words.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { stretchWords } from '../time/moment-words.js';
-import { stateWords } from '../board/words/phase-words.js';
+import { stateWords } from '../words/phase-words.js';
 import type { SitePhase } from './day-sections.js';
 import { HoldPointSheet } from './hold-point-sheet.js';
 import './phase-card.css';

@@ -1,7 +1,7 @@
 import { stretchWords } from '../../time/moment-words.js';
 import type { PlacedBar } from '../layout/lay-out-row.js';
-import { gateWords } from './gate-words.js';
-import { crewWords, phaseTitle, stateWords } from './phase-words.js';
+import { gateWords } from '../../words/gate-words.js';
+import { crewWords, phaseTitle, stateWords } from '../../words/phase-words.js';
 
 /** Everything a bar shows, as one sentence after the other. */
 export function barWords({ phase, times, rule }: PlacedBar, zone: string): string {

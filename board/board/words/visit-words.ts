@@ -1,15 +1,6 @@
-import type { InspectionState } from '../../api/documents.js';
 import { isoWords, momentWords } from '../../time/moment-words.js';
+import { INSPECTION_WORDS } from '../../words/state-words.js';
 import { type Visit, visitTime } from '../layout/visit-time.js';
-
-/** How far an inspection is, in words. */
-export const INSPECTION_WORDS: Readonly<Record<InspectionState, string>> = {
-  needed: 'to be requested',
-  requested: 'requested',
-  booked: 'booked',
-  passed: 'passed',
-  failed: 'failed',
-};
 
 /** "Footing inspection, booked, Tue, Jan 7, 9 AM". */
 export function visitWords(visit: Visit, zone: string): string {

@@ -1,4 +1,4 @@
-import type { BoardPhaseFragment, PhaseState } from '../../api/documents.js';
+import type { BoardPhaseFragment, PhaseState } from '../api/documents.js';
 
 /** How far a phase is, in words. */
 export const STATE_WORDS: Readonly<Record<PhaseState, string>> = {

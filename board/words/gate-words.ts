@@ -1,5 +1,5 @@
-import type { GateFieldsFragment } from '../../api/documents.js';
-import { GATE_KIND_WORDS, GATE_STATE_WORDS } from '../../draw/gate-symbol.js';
+import type { GateFieldsFragment } from '../api/documents.js';
+import { GATE_KIND_WORDS, GATE_STATE_WORDS } from '../draw/gate-symbol.js';
 
 /** "Before start: footing inspection (inspection, open)". */
 export function gateWords(gate: GateFieldsFragment): string {

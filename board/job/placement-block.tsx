@@ -1,0 +1,40 @@
+import { isoWords } from '../time/moment-words.js';
+import type { JobRecords } from './job-types.js';
+import { Sheet } from './sheet.js';
+
+interface PlacementBlockProps {
+  readonly placement: JobRecords['placements'][number];
+  readonly zone: string;
+}
+
+/** A placement with its temperatures and its strength; measured and predicted are told apart. */
+export function PlacementBlock({ placement, zone }: PlacementBlockProps) {
+  const { strength, readings } = placement;
+  return (
+    <>
+      <Sheet title={`Cure: ${placement.phase.name}`} heads={['Read', `In the ${placement.material}`, 'Air']}>
+        {readings.map((reading) => (
+          <tr key={reading.id}>
+            <th scope="row">{isoWords(reading.at, zone)}</th>
+            <td>{reading.concreteF} °F</td>
+            <td>{reading.airF === null ? '' : `${reading.airF} °F`}</td>
+          </tr>
+        ))}
+        {readings.length === 0 && (
+          <tr>
+            <td colSpan={3}>No temperature read yet.</td>
+          </tr>
+        )}
+      </Sheet>
+      <p className="job-aside">
+        Placed {isoWords(placement.placedAt, zone)} at {placement.placedTempF} °F.{' '}
+        {strength.basis === 'measured'
+          ? 'From measured temperatures'
+          : 'Predicted, from assumed temperatures'}
+        : {Math.round(strength.psi)} of {strength.requiredPsi} psi; reached{' '}
+        {isoWords(strength.releaseAt, zone, 'out of sight')}. {strength.method}.{' '}
+        <span className="job-caution">{strength.caution}</span>
+      </p>
+    </>
+  );
+}
