@@ -178,7 +178,12 @@ export default tseslint.config(
   {
     files: ['board/**/*.{ts,tsx}'],
     plugins: { 'react-hooks': reactHooks },
-    rules: reactHooks.configs.recommended.rules,
+    rules: {
+      'react-hooks/rules-of-hooks': 'error',
+      'react-hooks/exhaustive-deps': 'error',
+      // A form's fields are typed as text or file; the forms here have no files.
+      '@typescript-eslint/no-base-to-string': 'off',
+    },
   },
   {
     // Tests look into answers of unknown shape; an assertion that finds something else fails by itself.

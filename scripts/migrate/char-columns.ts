@@ -21,7 +21,7 @@ interface RawAnswers {
 export function readCharColumns(adapter: SqlDriverAdapter): void {
   const raw = adapter as SqlDriverAdapter & RawAnswers;
   // Taken out of its object on purpose: it is called on a stand-in below.
-  const read = Reflect.get(adapter, 'queryRaw') as (query: SqlQuery) => Promise<SqlResultSet>;
+  const read: (query: SqlQuery) => Promise<SqlResultSet> = Reflect.get(adapter, 'queryRaw');
   adapter.queryRaw = async (query) => {
     const characters: number[] = [];
     const watched: unknown = Object.create(raw, {
