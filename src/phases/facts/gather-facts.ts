@@ -1,5 +1,5 @@
 import type { Transaction } from '../../platform/database/database.js';
-import { needsByHookup } from '../../hookups/hookups.face.js';
+import { failingReadings, needsByHookup } from '../../heating/heating.face.js';
 import { gatherCrews } from './gather-crews.js';
 import { gatherEquipment } from './gather-equipment.js';
 import { gatherWeather } from './gather-weather.js';
@@ -33,6 +33,10 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
   const weather = await gatherWeather(tx, companyId, phases, equipment);
   const crews = await gatherCrews(tx, wanted, phases);
   const hookups = phases.flatMap((phase) => phase.hookups);
+  const sets = phases.flatMap(({ holdPoints }) =>
+    holdPoints.flatMap(({ heatingSetId }) => heatingSetId ?? []),
+  );
+  const failing = await failingReadings(tx, companyId, [...new Set(sets)]);
   const needs = await needsByHookup(tx, companyId, hookups, at);
   return new Map(
     phases.map(({ job, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
@@ -47,6 +51,9 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
         crew: crews.crewOf(phase.id),
         crewWork: crews.workOf(phase.id),
         equipment: equipment.get(phase.id)?.facts ?? [],
+        failing: [...new Set(holdPoints.map(({ heatingSetId }) => heatingSetId ?? ''))].flatMap(
+          (id) => failing.get(id) ?? [],
+        ),
         hookup: hookup ? { row: hookup, needs: needs.get(hookup.id)?.hookup ?? [] } : null,
       },
     ]),

@@ -1,6 +1,7 @@
 import type { WeatherLimit } from '../../../shared/weather/weather-limit.js';
 import type { Forecast } from '../../../shared/weather/forecast.js';
 import type {
+  CableReading,
   Clearance,
   Crew,
   Hookup,
@@ -11,7 +12,7 @@ import type {
   Phase,
   WeatherHold,
 } from '../../generated/prisma/client.js';
-import type { Need } from '../../hookups/hookups.face.js';
+import type { Need } from '../../../shared/heating/need.js';
 
 /** A hold point with the rows that can release it. */
 export type PointFacts = HoldPoint & {
@@ -56,6 +57,8 @@ export interface PhaseFacts {
   /** What else that crew has started, or was doing at the moment asked about. */
   readonly crewWork: readonly Phase[];
   readonly equipment: readonly EquipmentFacts[];
+  /** Latest readings, outside their limits, of the heating sets whose readings gate this phase. */
+  readonly failing: readonly CableReading[];
   /** The hookup this phase makes, with its needs; null for any other phase. */
   readonly hookup: { readonly row: Hookup; readonly needs: readonly Need[] } | null;
 }

@@ -6,8 +6,10 @@ export const clearanceMissing: ObstacleCheck = {
   find: ({ holdPoints }, { gate, at }) =>
     holdPoints
       .filter((point) => point.kind === 'clearance' && point.gate === gate && point.state !== 'waived')
-      .flatMap(({ id, clearance }) => {
-        const fault = clearance && clearanceFault(clearance, at);
+      .flatMap(({ id, clearance, state, title, reason }) => {
+        if (!clearance) return [];
+        const refused = state === 'refused' ? `${title} was refused: ${reason ?? ''}` : null;
+        const fault = clearanceFault(clearance, at) ?? refused;
         if (!fault) return [];
         return [
           {

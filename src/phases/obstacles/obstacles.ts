@@ -38,8 +38,12 @@ export function findObstacles(
 }
 
 /** @throws Refused with the refusal of the first check that finds something; it names all that this check found. */
-export function demandNoObstacle(facts: PhaseFacts, moment: Moment): void {
-  for (const check of ALL_CHECKS) {
+export function demandNoObstacle(
+  facts: PhaseFacts,
+  moment: Moment,
+  checks: readonly ObstacleCheck[] = ALL_CHECKS,
+): void {
+  for (const check of checks) {
     const found = check.find(facts, moment);
     if (found.length > 0) throw new Refused(check.refuse(found, facts));
   }

@@ -1,0 +1,4 @@
+/* The gates of phases for features above this one: what stands in the way, and what moves by itself. */
+export { gatherFacts } from './facts/gather-facts.js';
+export { demandNoObstacle, JOB_CHECKS } from './obstacles/obstacles.js';
+export { settleWaits } from './waits/settle-waits.js';
