@@ -1,9 +1,14 @@
 import { Module } from '@nestjs/common';
 import { BoardModule } from './board/board.module.js';
 import { CrewsModule } from './crews/crews.module.js';
+import { CureModule } from './cure/cure.module.js';
+import { HeatingModule } from './heating/heating.module.js';
+import { HookupsModule } from './hookups/hookups.module.js';
+import { InspectionsModule } from './inspections/inspections.module.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { NoticesModule } from './notices/notices.module.js';
 import { PeopleModule } from './people/people.module.js';
+import { PhasesModule } from './phases/phases.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { RemindersModule } from './reminders/reminders.module.js';
@@ -19,6 +24,11 @@ import { WorkerModule } from './worker/worker.module.js';
     CrewsModule,
     SitesModule,
     JobsModule,
+    InspectionsModule,
+    CureModule,
+    HeatingModule,
+    PhasesModule,
+    HookupsModule,
     BoardModule,
     NoticesModule,
     RemindersModule,

@@ -10,6 +10,8 @@ import { areaKeyOf, READ_SET, type ReadSet } from '../stored-set.js';
 import { bedsFinished, type FinishedBed } from './beds-finished.js';
 import { finalInspections } from './final-inspections.js';
 
+const LATEST = 'latest-reading';
+
 /** What a hookup and the energising after it still need. */
 export interface HookupNeeds {
   readonly hookup: readonly Need[];
@@ -52,23 +54,26 @@ function needsOf(
   const free = hookup.coldLeadFreeInches;
   const cureDays = days(set.cureDays);
   const curedAt = bedCuredAt({ bedsFinished: beds, cureDays });
+  const connecting = hookupNeeds({
+    areas: set.areas.map(({ area }) => area.key),
+    readings,
+    coldLeadThrough: hookup.coldLeadThrough,
+    coldLeadFree: free === null ? null : inches(free),
+    sensorThrough: hookup.sensorThrough,
+    leadsLabelled: hookup.leadsLabelled,
+  });
+  const energising = energisingNeeds({
+    now: epochMs(at.getTime()),
+    hookupDone: hookup.state === 'done',
+    finalPassed,
+    readings,
+    bedsFinished: beds,
+    cureDays,
+  });
   return {
-    hookup: hookupNeeds({
-      areas: set.areas.map(({ area }) => area.key),
-      readings,
-      coldLeadThrough: hookup.coldLeadThrough,
-      coldLeadFree: free === null ? null : inches(free),
-      sensorThrough: hookup.sensorThrough,
-      leadsLabelled: hookup.leadsLabelled,
-    }),
-    energising: energisingNeeds({
-      now: epochMs(at.getTime()),
-      hookupDone: hookup.state === 'done',
-      finalPassed,
-      readings,
-      bedsFinished: beds,
-      cureDays,
-    }),
+    hookup: connecting,
+    // A reading that failed after the hookup forbids energising just as it would have forbidden the hookup.
+    energising: [...energising, ...connecting.filter(({ id }) => id === LATEST)],
     bedCuredAt: curedAt === null ? null : new Date(curedAt),
   };
 }
