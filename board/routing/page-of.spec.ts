@@ -1,0 +1,27 @@
+import { describe, expect, it } from '@jest/globals';
+import { homeOf, pageOf } from './page-of.js';
+
+describe('the page of an address', () => {
+  it.each([
+    ['/', { page: 'board' }],
+    ['/site', { page: 'site' }],
+    ['/sign-in', { page: 'sign-in' }],
+    ['/jobs/104', { page: 'job', number: 104 }],
+    ['/hookups/0a-b', { page: 'hookup', id: '0a-b' }],
+    ['/jobs/abc', { page: 'unknown' }],
+    ['/jobs/104/more', { page: 'unknown' }],
+    ['/elsewhere', { page: 'unknown' }],
+  ])('%s', (path, page) => {
+    expect(pageOf(path)).toEqual(page);
+  });
+
+  it('is the page of the day after signing in', () => {
+    expect(['office', 'foreman', 'crew', 'electrician', 'viewer'].map(homeOf)).toEqual([
+      '/',
+      '/site',
+      '/site',
+      '/',
+      '/',
+    ]);
+  });
+});

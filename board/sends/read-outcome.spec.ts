@@ -1,0 +1,39 @@
+import { describe, expect, it } from '@jest/globals';
+import { readOutcome } from './read-outcome.js';
+
+describe('an outcome in words', () => {
+  it('is the whole refusal with every failing finding and its caution', () => {
+    expect(
+      readOutcome({
+        __typename: 'LimitExceeded',
+        code: 'LimitExceeded',
+        message: 'Two values are outside their limits.',
+        findings: [
+          { ok: false, text: 'Footing 2 is 44 in deep.', caution: 'Protect the excavation from 5 ft.' },
+          { ok: true, text: 'Footing 1 is 49 in deep.' },
+        ],
+      }),
+    ).toEqual({
+      state: 'refused',
+      message: 'Two values are outside their limits.',
+      details: ['Footing 2 is 44 in deep. Protect the excavation from 5 ft.'],
+    });
+  });
+
+  it('is done when the service changed the row', () => {
+    expect(readOutcome({ __typename: 'PhaseChanged' })).toMatchObject({
+      state: 'done',
+      message: 'Recorded.',
+    });
+  });
+
+  it('says that a recorded reading outside its limits releases nothing', () => {
+    const text = readOutcome({
+      __typename: 'HeatingSetChanged',
+      reading: { accepted: false, findings: [{ ok: false, text: 'Insulation 3 MΩ, at least 20 MΩ.' }] },
+    });
+    expect(text.state).toBe('done');
+    expect(text.message).toMatch(/stays open/);
+    expect(text.details).toEqual(['Insulation 3 MΩ, at least 20 MΩ.']);
+  });
+});
