@@ -9,6 +9,9 @@ it.each([
   ['walk', '"walk"'],
   [7.5, '7.5'],
   [true, 'true'],
+  [Symbol('x'), 'a symbol'],
+  [4n, 'a bigint'],
+  [() => 1, 'a function'],
 ])('%p is said as %p', (value, said) => {
   expect(sayValue(value)).toBe(said);
 });

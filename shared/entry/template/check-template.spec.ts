@@ -4,7 +4,7 @@ import type { Loose } from '../testing/entry-fixture.js';
 import { checkTemplate } from './check-template.js';
 import { HEATED_ENTRY } from './default/heated-entry.js';
 
-const copy = (): Loose => JSON.parse(JSON.stringify(HEATED_ENTRY)) as Loose;
+const copy = (): Loose => JSON.parse(JSON.stringify(HEATED_ENTRY));
 const phase = (template: Loose, kind: string): Loose =>
   template.phases.find((one: Loose) => one.kind === kind);
 const point = (template: Loose, key: string): Loose =>

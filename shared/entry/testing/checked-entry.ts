@@ -5,7 +5,7 @@ import { entryFixture, type Loose } from './entry-fixture.js';
 
 /** The fixture, changed by a test and then checked; throws with the faults when the change broke it. */
 export function checkedEntry(change: (entry: Loose) => void = () => undefined): EntryMeasurement {
-  const entry = entryFixture();
+  const entry: unknown = entryFixture();
   change(entry);
   const check = checkMeasurement(entry);
   if (!check.ok) throw new Error(describeFaults(check.faults));

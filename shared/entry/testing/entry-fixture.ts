@@ -42,7 +42,7 @@ export const ENTRY_FIXTURE = {
 };
 
 /** A deep copy of the fixture that a test may change at will. */
-export const entryFixture = (): Loose => JSON.parse(JSON.stringify(ENTRY_FIXTURE)) as Loose;
+export const entryFixture = (): Loose => JSON.parse(JSON.stringify(ENTRY_FIXTURE));
 
 /** Data of any shape, for tests that break it on purpose. */
 // eslint-disable-next-line @typescript-eslint/no-explicit-any
