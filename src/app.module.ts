@@ -11,6 +11,7 @@ import { PeopleModule } from './people/people.module.js';
 import { PhasesModule } from './phases/phases.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
+import { PlanningModule } from './planning/planning.module.js';
 import { RemindersModule } from './reminders/reminders.module.js';
 import { SitesModule } from './sites/sites.module.js';
 import { WeatherModule } from './weather/weather.module.js';
@@ -30,6 +31,7 @@ import { WorkerModule } from './worker/worker.module.js';
     PhasesModule,
     HookupsModule,
     BoardModule,
+    PlanningModule,
     NoticesModule,
     RemindersModule,
     WeatherModule,

@@ -5,7 +5,7 @@ import { epochMs, HOUR_MS } from '../../shared/units/time.js';
 import type { Change } from '../platform/change/change.js';
 import { limitSetsInForce } from './limit-sets.js';
 import { protectionOf } from './protection.js';
-import { standingHold } from './standing-hold.js';
+import { answeredFor, standingHold } from './standing-hold.js';
 
 /** How far ahead a forecast holds work. */
 const AHEAD = 72 * HOUR_MS;
@@ -20,7 +20,7 @@ type PhaseRow = Prisma.PhaseGetPayload<{ include: typeof PHASE }>;
 /**
  * Opens, moves and lifts the holds that a forecast causes: for every phase of the site whose planned work of the next
  * 72 hours meets a stretch that its limits close. A hold stays as long as its stretch is closed, though the plan has
- * gone around it; so the same forecast twice changes nothing.
+ * gone around it; so the same forecast twice changes nothing. One that a person has lifted is not opened again.
  */
 export async function syncForecastHolds(change: Change, siteId: string, forecast: Forecast): Promise<void> {
   const { tx, ctx, now } = change;
@@ -28,7 +28,10 @@ export async function syncForecastHolds(change: Change, siteId: string, forecast
   const limits = new Map(limitSetsInForce(rows).map((set) => [set.key, set.limits]));
   const phases = await tx.phase.findMany({
     where: { companyId: ctx.companyId, job: { siteId }, weatherLimitKey: { not: null } },
-    include: { ...PHASE, weatherHolds: { where: { cause: 'forecast', ...standingHold(now) } } },
+    include: {
+      ...PHASE,
+      weatherHolds: { where: { cause: 'forecast', OR: [standingHold(now), answeredFor(now)] } },
+    },
     orderBy: { id: 'asc' },
   });
   const from = epochMs(now.getTime());
@@ -56,7 +59,10 @@ async function syncPhase(
     const stretch = closed.find(
       (one) => one.from < (hold.endsAt?.getTime() ?? Infinity) && one.to > begins && !held.has(one),
     );
-    if (stretch) {
+    if (hold.liftedAt) {
+      for (const one of closed)
+        if (one.from < (hold.endsAt?.getTime() ?? Infinity) && one.to > begins) held.add(one);
+    } else if (stretch) {
       held.add(stretch);
       await moveHold(change, phase, hold, stretch);
     } else if (begins < known) {

@@ -1,7 +1,7 @@
 import { Field, GraphQLISODateTime, ID, Int, ObjectType } from '@nestjs/graphql';
-import { ProposalState } from '../generated/prisma/enums.js';
-import { connectionType } from '../platform/graphql/page.js';
-import './plan-enums.js';
+import { ProposalState } from '../../generated/prisma/enums.js';
+import { connectionType } from '../../platform/graphql/page.js';
+import '../plan-enums.js';
 
 /** How the plan has a committed phase otherwise than was promised. */
 @ObjectType({ description: 'How the plan has a committed phase otherwise than was promised.' })

@@ -1,6 +1,6 @@
 import { Field, GraphQLISODateTime, ID, ObjectType } from '@nestjs/graphql';
-import { CommitmentState } from '../generated/prisma/enums.js';
-import './plan-enums.js';
+import { CommitmentState } from '../../generated/prisma/enums.js';
+import '../plan-enums.js';
 
 /** Dates told to people; they do not move by themselves. */
 @ObjectType({ description: 'Dates told to people; they do not move by themselves.' })

@@ -1,0 +1,49 @@
+import { Global, Module } from '@nestjs/common';
+import {
+  CommitmentChangedResolver,
+  CommitmentResolver,
+  PhaseCommitmentResolver,
+  SchedulingResolver,
+} from './commitments/commitment.resolver.js';
+import { CommitmentsService } from './commitments/commitments.service.js';
+import { PinsService } from './commitments/pins.service.js';
+import { PlanReader } from './plan-reader.js';
+import { JobPlanResolver, PhasePlanResolver, PlannedPhaseResolver } from './planned-phase.resolver.js';
+import { DifferenceResolver, JobFinishResolver } from './proposals/difference.resolver.js';
+import { ProposalDecidedResolver, ProposalResolver } from './proposals/proposal.resolver.js';
+import { ProposalsService } from './proposals/proposals.service.js';
+import { ConflictReader } from './reasons/conflict-reader.js';
+import { BoardConflictsResolver, PlanConflictResolver } from './reasons/conflict.resolver.js';
+import { ReasonReader } from './reasons/reason-reader.js';
+import { ReasonResolver } from './reasons/reason.resolver.js';
+import { ReplanStep } from './replan/replan.step.js';
+
+/** The plan with its reasons and conflicts, the promises, and the proposals that compare the two. */
+@Global()
+@Module({
+  providers: [
+    ReplanStep,
+    PlanReader,
+    ReasonReader,
+    ReasonResolver,
+    ConflictReader,
+    PlanConflictResolver,
+    BoardConflictsResolver,
+    PlannedPhaseResolver,
+    PhasePlanResolver,
+    JobPlanResolver,
+    CommitmentsService,
+    PinsService,
+    SchedulingResolver,
+    CommitmentResolver,
+    CommitmentChangedResolver,
+    PhaseCommitmentResolver,
+    ProposalsService,
+    ProposalResolver,
+    ProposalDecidedResolver,
+    DifferenceResolver,
+    JobFinishResolver,
+  ],
+  exports: [PlanReader],
+})
+export class PlanningModule {}

@@ -1,0 +1,38 @@
+import type { Change } from '../../platform/change/change.js';
+import { readRows } from '../gather/read-rows.js';
+import type { PlanningRows } from '../gather/rows.js';
+import { computePlan } from './compute-plan.js';
+import { differencesOf } from './differences.js';
+import { planRows } from './plan-rows.js';
+import { propose } from './propose.js';
+import { settleCommitments } from './settle-commitments.js';
+import { causeOf, type WrittenPlan, writePlan } from './write-plan.js';
+
+/**
+ * Plans the whole company anew inside a change: settles the promises of what has ended, computes the plan from the rows as they now stand, writes
+ * what moved, and opens, keeps or closes the proposal that compares it with the promises.
+ */
+export async function replan(change: Change): Promise<void> {
+  const cause = causeOf(change);
+  await settleCommitments(change);
+  const rows = await readRows(change);
+  const computed = computePlan(rows, change.now.getTime());
+  const next = planRows(computed, rows);
+  const written = await writePlan(change, rows, next, computed);
+  recordMoves(change, rows, written);
+  await propose(change, differencesOf(rows, next), written.planNumber, cause);
+}
+
+/** Tells the journal, and by it everyone who watches, which jobs moved. */
+function recordMoves(change: Change, rows: PlanningRows, { planNumber, moved }: WrittenPlan): void {
+  const counts = new Map<string, number>();
+  for (const { id, jobId } of rows.phases) if (moved.has(id)) counts.set(jobId, (counts.get(jobId) ?? 0) + 1);
+  for (const [jobId, phases] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1)))
+    change.record({
+      action: 'plan moved',
+      subjectType: 'job',
+      subjectId: jobId,
+      jobId,
+      detail: { planNumber, phases },
+    });
+}
