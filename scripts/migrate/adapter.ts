@@ -18,33 +18,38 @@ async function runWhole(pool: pg.Pool, script: string): Promise<void> {
   }
 }
 
-async function connect(url: string): Promise<SqlDriverAdapter> {
+async function connect(url: string, onFault: (fault: unknown) => void): Promise<SqlDriverAdapter> {
   const pool = new pg.Pool({ connectionString: url, max: 4 });
   const adapter = await new PrismaPg(pool, { disposeExternalPool: true }).connect();
   readCharColumns(adapter);
   // The adapter's own way splits a script at every semicolon, also inside a function body.
-  adapter.executeScript = (script) => runWhole(pool, script);
+  adapter.executeScript = (script) =>
+    runWhole(pool, script).catch((fault: unknown) => {
+      onFault(fault);
+      throw fault;
+    });
   return adapter;
 }
 
+/** Connects the schema engine to a database. */
+export interface EngineAdapter extends SqlMigrationAwareDriverAdapterFactory {
+  /** What the database said to the last script that failed; the engine does not pass it on. */
+  lastFault(): unknown;
+}
+
 /**
- * Connects the schema engine to a database.
+ * Makes the connection. The engine gets no shadow database: it would take the main one for it.
  *
- * @param shadowUrl an empty database that the engine may fill and that is thrown away afterwards; without it any
- *   request for one is refused, since the engine would otherwise take the main database for it.
+ * @param url the database it works on
  */
-export function engineAdapter(url: string, shadowUrl?: string): SqlMigrationAwareDriverAdapterFactory {
+export function engineAdapter(url: string): EngineAdapter {
+  let last: unknown;
   return {
     provider: 'postgres',
     adapterName: '@prisma/adapter-pg',
-    connect: () => connect(url),
-    connectToShadowDb: () => {
-      if (shadowUrl === undefined || shadowUrl === url) {
-        return Promise.reject(
-          new Error('The schema engine asked for a shadow database where none is given.'),
-        );
-      }
-      return connect(shadowUrl);
-    },
+    connect: () => connect(url, (fault) => (last = fault)),
+    connectToShadowDb: () =>
+      Promise.reject(new Error('The schema engine asked for a shadow database, and none is given.')),
+    lastFault: () => last,
   };
 }

@@ -10,6 +10,19 @@ export interface MigrationSource {
   readonly schema: SchemaFiles;
 }
 
+/** Says which migration failed and what the database said. */
+function failure(error: unknown, fault: unknown): Error {
+  const told = error instanceof Error ? error.message : String(error);
+  const name = /migration_name="([^"]+)"/.exec(told)?.[1];
+  const said = fault instanceof Error ? fault.message : told;
+  return new Error(
+    `The migration ${name ?? ''} failed and was undone: ${said}. Mend its script and try again.`,
+    {
+      cause: error,
+    },
+  );
+}
+
 /**
  * Brings a database up to date. Two callers at once take turns; each migration is applied whole or not at all.
  *
@@ -22,7 +35,8 @@ export function applyMigrations(url: string, source: MigrationSource): Promise<r
     await forgetFailedTries(client);
     const pending = await pendingMigrations(client, migrations);
     if (pending.length === 0) return [];
-    const engine = await loadEngine(source.schema, engineAdapter(url));
+    const adapter = engineAdapter(url);
+    const engine = await loadEngine(source.schema, adapter);
     try {
       await engine.applyMigrations({
         migrationsList: migrationList(source.folder, migrations),
@@ -30,12 +44,7 @@ export function applyMigrations(url: string, source: MigrationSource): Promise<r
       });
     } catch (error) {
       await forgetFailedTries(client);
-      throw new Error(
-        `A migration failed and was undone: ${error instanceof Error ? error.message : String(error)}`,
-        {
-          cause: error,
-        },
-      );
+      throw failure(error, adapter.lastFault());
     }
     const left = await pendingMigrations(client, migrations);
     if (left.length > 0) throw new Error(`Not applied: ${left.map(({ name }) => name).join(', ')}.`);
