@@ -17,6 +17,7 @@ const tier = (displayName, testMatch, extra = {}) => ({
       },
     ],
   },
+  testTimeout: 60_000,
   transformIgnorePatterns: ['/node_modules/(?!(content-disposition|cookie)/)'],
   ...extra,
 });
@@ -34,5 +35,4 @@ export default {
     tier('faults', ['test/faults/**/*.spec.ts'], withServers),
     tier('browser', ['test/browser/**/*.spec.ts'], withServers),
   ],
-  testTimeout: 60_000,
 };
