@@ -47,7 +47,7 @@ describe('a landing, steps and a walk on one set', () => {
     }
     expect(keysOf(draft)).toEqual(
       expect.arrayContaining(
-        ['walk-base', 'cable', 'cable-test', 'stone', 'bed-cure'].map((kind) => `${kind}.walk`),
+        ['walk-base', 'base-cure', 'cable', 'cable-test', 'stone', 'bed-cure'].map((kind) => `${kind}.walk`),
       ),
     );
     expect(keysOf(draft)).not.toContain('mesh.walk');
@@ -57,7 +57,7 @@ describe('a landing, steps and a walk on one set', () => {
 
   it('lays the one cable through the areas in turn', () => {
     expect(predecessors(draft, 'cable.steps')).toEqual(['mesh.steps', 'cable.landing']);
-    expect(predecessors(draft, 'cable.walk')).toEqual(['walk-base.walk', 'cable.steps']);
+    expect(predecessors(draft, 'cable.walk')).toEqual(['base-cure.walk', 'cable.steps']);
     expect(predecessors(draft, 'cable.landing')).toEqual(['mesh.landing', 'penetrations']);
   });
 
@@ -138,10 +138,21 @@ describe('a landing, steps and a walk on one set', () => {
     expect(draft.placements).toEqual([
       { phaseKey: 'footing-pour', material: 'concrete', sectionInches: 10, requiredPsi: 1000 },
       { phaseKey: 'block', material: 'grout', sectionInches: 8, requiredPsi: 1500 },
-      { phaseKey: 'walk-base.walk', material: 'concrete', sectionInches: 4, requiredPsi: 0 },
+      { phaseKey: 'walk-base.walk', material: 'concrete', sectionInches: 4, requiredPsi: 500 },
       { phaseKey: 'stone.landing', material: 'mortar', sectionInches: 1, requiredPsi: 0 },
       { phaseKey: 'stone.steps', material: 'mortar', sectionInches: 1, requiredPsi: 0 },
       { phaseKey: 'stone.walk', material: 'mortar', sectionInches: 1, requiredPsi: 0 },
+    ]);
+  });
+
+  it('ties the cure of a walk to the base of the same walk', () => {
+    const two = draftOf((entry) => {
+      entry.areas.push({ ...entry.areas[2], key: 'walk-2', name: 'Second walk', heated: false });
+    });
+    const cures = two.holdPoints.filter((point) => point.key === 'base-strength');
+    expect(cures.map((point) => [point.phaseKey, point.placementPhaseKey])).toEqual([
+      ['base-cure.walk', 'walk-base.walk'],
+      ['base-cure.walk-2', 'walk-base.walk-2'],
     ]);
   });
 
@@ -230,7 +241,7 @@ describe('other entries', () => {
 
   it('two sets are laid, read, hooked up and energised apart', () => {
     const draft = draftOf(secondSet);
-    expect(predecessors(draft, 'cable.walk')).toEqual(['walk-base.walk', 'penetrations']);
+    expect(predecessors(draft, 'cable.walk')).toEqual(['base-cure.walk', 'penetrations']);
     expect(predecessors(draft, 'hookup.set-1')).toEqual(['cable-test.steps', 'rough-inspection']);
     expect(predecessors(draft, 'hookup.set-2')).toEqual(['cable-test.walk', 'rough-inspection']);
     const received = draft.holdPoints.filter((point) => point.readingStage === 'received');
@@ -246,7 +257,7 @@ describe('other entries', () => {
       entry.areas[2].heated = false;
       Object.assign(entry.heatingSets[0], { areas: ['landing', 'steps'], heatedFeet: 190 });
     });
-    expect(predecessors(draft, 'stone.walk')).toEqual(['walk-base.walk']);
+    expect(predecessors(draft, 'stone.walk')).toEqual(['base-cure.walk']);
     expect(
       draft.holdPoints.filter((point) => point.phaseKey === 'stone.walk').map((point) => point.key),
     ).toEqual(['stone-delivered']);

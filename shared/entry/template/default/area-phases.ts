@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, fromMemory } from '../../source.js';
+import { COMMON_PRACTICE, fromMemory, published } from '../../source.js';
 import type { TemplatePhase } from '../template.js';
 
 /** What each area gets: base, mesh, cable, test, veneer, stone and its cure. */
@@ -21,6 +21,21 @@ export const AREA_PHASES: readonly TemplatePhase[] = [
     continuity: 'interruptible',
     weatherLimits: 'concrete',
     placement: { material: 'concrete', sectionInches: 'walkBaseThickness' },
+  },
+  {
+    kind: 'base-cure',
+    name: 'Walk base cure',
+    scope: 'area',
+    where: { kinds: ['walk'] },
+    hatch: 'concrete',
+    trade: null,
+    duration: {
+      kind: 'elapsed',
+      minutes: 2 * 24 * 60,
+      source: published('ACI 306.1-90 as restated by Beall 2004, fig. 3-38: 2 days, no load'),
+    },
+    continuity: 'continuous',
+    weatherLimits: null,
   },
   {
     kind: 'mesh',

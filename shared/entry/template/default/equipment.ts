@@ -21,6 +21,13 @@ export const EQUIPMENT: readonly TemplateEquipment[] = [
     count: { quantity: 'topSquareFeet', perUnit: 1 / 48 },
     ...cold,
   },
+  {
+    pool: 'blanket',
+    from: 'walk-base',
+    until: 'base-cure',
+    count: { quantity: 'baseSquareFeet', perUnit: 1 / 48 },
+    ...cold,
+  },
   { pool: 'enclosure', from: 'veneer', until: 'veneer', count: ONE, ...cold },
   { pool: 'heater', from: 'veneer', until: 'veneer', count: ONE, ...cold },
   { pool: 'enclosure', from: 'sealing', until: 'sealing', count: ONE, ...cold },

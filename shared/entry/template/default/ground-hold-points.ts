@@ -177,6 +177,18 @@ export const GROUND_HOLD_POINTS: readonly TemplateHoldPoint[] = [
     waivable: true,
   },
   {
+    kind: 'cure',
+    key: 'base-strength',
+    phase: 'base-cure',
+    gate: 'finish',
+    title: 'Strength to take the blankets off and work on the base',
+    placement: 'walk-base',
+    requiredPsi: 500,
+    items: [],
+    caution: CAUTIONS.strength,
+    waivable: true,
+  },
+  {
     kind: 'check',
     key: 'bed-kept-warm',
     phase: 'bed-cure',

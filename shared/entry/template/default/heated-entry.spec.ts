@@ -24,7 +24,7 @@ const ROWS: [string, string | null, string[], string[]][] = [
   [
     'cable',
     'cable',
-    ['mesh', 'walk-base', 'penetrations', 'cable'],
+    ['mesh', 'base-cure', 'penetrations', 'cable'],
     [
       'start clearance cable-delivered',
       'start reading reading-received',
@@ -42,11 +42,12 @@ const ROWS: [string, string | null, string[], string[]][] = [
   [
     'stone',
     'mason',
-    ['block-cure', 'walk-base', 'cable-test', 'veneer', 'rough-inspection'],
+    ['block-cure', 'base-cure', 'cable-test', 'veneer', 'rough-inspection'],
     ['start clearance stone-delivered', 'finish check cover', 'finish reading reading-covered'],
   ],
   ['bed-cure', null, ['stone'], ['finish check bed-kept-warm']],
   ['walk-base', 'mason', ['demo', 'block'], ['finish check base']],
+  ['base-cure', null, ['walk-base'], ['finish cure base-strength']],
   ['sealing', 'mason', ['cable'], ['finish check sealed']],
   ['electrical-rough', 'electrician', ['penetrations'], []],
   ['rough-inspection', 'authority', ['electrical-rough'], ['start inspection electrical-rough']],
@@ -148,6 +149,7 @@ describe('the template', () => {
       HEATED_ENTRY.equipment.filter((need) => need.from === from).map((need) => need.until);
     expect(new Set(until('footing-pour'))).toEqual(new Set(['footing-cure']));
     expect(new Set(until('block'))).toEqual(new Set(['block-cure']));
+    expect(new Set(until('walk-base'))).toEqual(new Set(['base-cure']));
     expect(new Set(until('stone'))).toEqual(new Set(['bed-cure']));
   });
 

@@ -7,9 +7,6 @@ const after = (
   lag: TemplateLink['lag'] = 0,
 ): TemplateLink => ({ from, to, kind: 'finishStart', pairing, lag, lagIn: 'elapsed' });
 
-/** A concrete base hardens overnight before anyone works on it, minutes. Common practice, no source. */
-const BASE_HARDENS = 24 * 60;
-
 /** What waits for what. A link whose kinds do not occur in a job is left out of it. */
 export const LINKS: readonly TemplateLink[] = [
   after('demo', 'dig'),
@@ -27,8 +24,9 @@ export const LINKS: readonly TemplateLink[] = [
   after('demo', 'walk-base'),
   after('demo', 'penetrations'),
   after('block', 'walk-base'),
-  after('walk-base', 'cable', 'sameArea', BASE_HARDENS),
-  after('walk-base', 'stone', 'sameArea', BASE_HARDENS),
+  after('walk-base', 'base-cure', 'sameArea'),
+  after('base-cure', 'cable', 'sameArea'),
+  after('base-cure', 'stone', 'sameArea'),
   after('penetrations', 'cable', 'firstOfSet'),
   after('penetrations', 'electrical-rough'),
   after('electrical-rough', 'rough-inspection'),
