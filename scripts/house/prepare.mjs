@@ -15,19 +15,20 @@ const lockFile = join(root, '.flagway', 'prepare.lock');
  * Does what is missing between a fresh clone and a running service; each step only when its sources changed. Two
  * callers at once take turns.
  *
- * @param {{upTo?: 'install' | 'generate' | 'build'}} [options] last step to do
+ * @param {{upTo?: 'install' | 'generate' | 'build', say?: (text: string) => void}} [options] last step to do, and
+ *   where it tells what it does
  */
-export function prepare({ upTo = 'build' } = {}) {
+export function prepare({ upTo = 'build', say: tell = say } = {}) {
   demandNode();
   return withLock(
     lockFile,
     async () => {
-      await install(say);
+      await install(tell);
       if (upTo === 'install') return;
-      await generate(say);
+      await generate(tell);
       if (upTo === 'generate') return;
-      await Promise.all([compile(say), buildBoard(say)]);
+      await Promise.all([compile(tell), buildBoard(tell)]);
     },
-    () => say('Waiting for another command to finish its preparations ...'),
+    () => tell('Waiting for another command to finish its preparations ...'),
   );
 }
