@@ -78,6 +78,7 @@ export default tseslint.config(
       'board/dist/',
       'node_modules/',
       'src/generated/',
+      'board/api/documents.ts',
       'coverage/',
       '.flagway/',
       'test/browser/screens/',

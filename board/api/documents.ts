@@ -15,158 +15,1038 @@ export type Scalars = {
   Boolean: { input: boolean; output: boolean };
   Int: { input: number; output: number };
   Float: { input: number; output: number };
+  /** A date-time string at UTC, such as 2019-12-03T09:54:33Z, compliant with the date-time format. */
   DateTime: { input: string; output: string };
 };
 
-export type Role = 'office' | 'foreman' | 'crew' | 'electrician' | 'viewer';
-
-export type JobState = 'entered' | 'running' | 'done' | 'cancelled';
-
-export type AreaKind = 'landing' | 'flight' | 'walk';
-
-export type DurationKind = 'work' | 'elapsed';
-
-export type Continuity = 'continuous' | 'interruptible';
-
-export type PhaseState = 'waiting' | 'started' | 'done' | 'dropped';
-
-export type Origin = 'template' | 'custom';
-
-export type HoldPointKind = 'check' | 'inspection' | 'clearance' | 'cure' | 'reading';
-
-export type Gate = 'start' | 'finish';
-
-export type HoldPointState = 'open' | 'released' | 'refused' | 'waived';
-
-export type ClearanceKind = 'permit' | 'markOut' | 'material';
-
-export type ClearanceState = 'needed' | 'requested' | 'cleared';
-
-export type InspectionState = 'needed' | 'requested' | 'booked' | 'passed' | 'failed';
-
-export type HoldCause = 'called' | 'forecast';
-
-export type ReadingStage = 'received' | 'laid' | 'covered' | 'beforeHookup';
-
-export type HookupState = 'waiting' | 'ready' | 'booked' | 'done';
-
-export type CommitmentState = 'held' | 'kept' | 'released';
-
-export type ProposalState = 'open' | 'accepted' | 'dropped' | 'superseded';
-
-export type StrengthBasis = 'measured' | 'predicted';
-
-export type SignInInput = {
-  readonly email: Scalars['String']['input'];
-  readonly password: Scalars['String']['input'];
-};
-
-export type StartPhaseInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly phaseId: Scalars['ID']['input'];
-  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
-  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
-};
-
-export type FinishPhaseInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly phaseId: Scalars['ID']['input'];
-  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
-};
-
-export type PutBackPhaseInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly phaseId: Scalars['ID']['input'];
-  readonly reason: Scalars['String']['input'];
-};
-
-export type MeasuredValueInput = {
-  readonly itemId: Scalars['ID']['input'];
-  readonly value?: InputMaybe<Scalars['Float']['input']>;
-  readonly values?: InputMaybe<ReadonlyArray<Scalars['Float']['input']>>;
-  readonly confirmed?: InputMaybe<Scalars['Boolean']['input']>;
-};
-
-export type ReleaseHoldPointInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly holdPointId: Scalars['ID']['input'];
-  readonly values: ReadonlyArray<MeasuredValueInput>;
-  readonly note?: InputMaybe<Scalars['String']['input']>;
-};
-
-export type RefuseHoldPointInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly holdPointId: Scalars['ID']['input'];
-  readonly values: ReadonlyArray<MeasuredValueInput>;
-  readonly reason: Scalars['String']['input'];
-};
-
-export type CallWeatherHoldInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly siteId: Scalars['ID']['input'];
-  readonly phaseId?: InputMaybe<Scalars['ID']['input']>;
-  readonly startsAt?: InputMaybe<Scalars['DateTime']['input']>;
-  readonly endsAt?: InputMaybe<Scalars['DateTime']['input']>;
-  readonly reason: Scalars['String']['input'];
-};
-
-export type LiftWeatherHoldInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly weatherHoldId: Scalars['ID']['input'];
-  readonly reason: Scalars['String']['input'];
-};
-
+/** A proposal to accept: the commitments move as it says. */
 export type AcceptProposalInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
-  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The proposal. */
   readonly proposalId: Scalars['ID']['input'];
-};
-
-export type DropProposalInput = {
-  readonly clientKey: Scalars['ID']['input'];
+  /** Revision that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly proposalId: Scalars['ID']['input'];
 };
 
-export type CommitJobInput = {
+/** A new dependency between two phases of a job. */
+export type AddLinkInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
-  readonly jobId: Scalars['ID']['input'];
+  /** The phase that goes before. */
+  readonly fromId: Scalars['ID']['input'];
+  /** Which ends it ties. */
+  readonly kind: LinkKind;
+  /** How the lag is counted; elapsed when left out. */
+  readonly lagIn?: InputMaybe<LagIn>;
+  /** Minutes between the two ends, a multiple of 15; 0 when left out. */
+  readonly lagMinutes?: InputMaybe<Scalars['Int']['input']>;
+  /** The phase that waits. */
+  readonly toId: Scalars['ID']['input'];
 };
 
-export type RecordCableReadingInput = {
-  readonly clientKey: Scalars['ID']['input'];
-  readonly heatingSetId: Scalars['ID']['input'];
-  readonly stage: ReadingStage;
+/** A phase that the template does not have. */
+export type AddPhaseInput = {
+  /** Phases that must be finished before it starts. */
+  readonly after?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
+  /** Area it belongs to; the whole job when left out. */
   readonly areaId?: InputMaybe<Scalars['ID']['input']>;
-  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
-  readonly ohms: Scalars['Float']['input'];
-  readonly megaohms: Scalars['Float']['input'];
-  readonly testVolts: Scalars['Float']['input'];
-  readonly cableTempF: Scalars['Float']['input'];
+  /** Phases that start only when it is finished. */
+  readonly before?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Whether it may pause. */
+  readonly continuity: Continuity;
+  /** How the duration is counted. */
+  readonly durationKind: DurationKind;
+  /** Duration in minutes, a multiple of 15. */
+  readonly durationMinutes: Scalars['Int']['input'];
+  /** Hatch: earth, concrete, masonry, mesh, mortar, stone, sealant, electrical, none. */
+  readonly hatch: Scalars['String']['input'];
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Key, unique in the job: lower-case letters, digits, hyphens and dots. */
+  readonly key: Scalars['String']['input'];
+  /** Kind of work, such as drain. */
+  readonly kind: Scalars['String']['input'];
+  /** Name in the words of the trade. */
+  readonly name: Scalars['String']['input'];
+  /** Trade that does it: labour, mason, cable, electrician, office; none for a wait. */
+  readonly trade?: InputMaybe<Scalars['String']['input']>;
+  /** Key of the weather limits that close it; none when left out. */
+  readonly weatherLimitKey?: InputMaybe<Scalars['String']['input']>;
 };
 
-export type BookHookupInput = {
+/** Kind of a surface of the entry. */
+export type AreaKind =
+  /** A flight of steps. */
+  | 'flight'
+  /** The landing at the door. */
+  | 'landing'
+  /** A walk. */
+  | 'walk';
+
+/** A crew that must do the phase, or none in particular. */
+export type AssignCrewInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** The crew; null lets the plan choose among its trade. */
+  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision of the phase that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Books the day of a hookup. */
+export type BookHookupInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Day, or begin, of the visit. */
+  readonly day: Scalars['DateTime']['input'];
+  /** The hookup. */
   readonly hookupId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Books the window that the authority gave. */
+export type BookInspectionInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The inspection. */
+  readonly inspectionId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Begin of the window. */
+  readonly visitFrom: Scalars['DateTime']['input'];
+  /** End of the window. */
+  readonly visitTo: Scalars['DateTime']['input'];
+};
+
+/** A stretch in which a site, or one phase of it, may not be worked on. */
+export type CallWeatherHoldInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** When it ends; left out while nobody knows. */
+  readonly endsAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** The one phase that is held; left out for the whole site. */
+  readonly phaseId?: InputMaybe<Scalars['ID']['input']>;
+  /** Why. */
+  readonly reason: Scalars['String']['input'];
+  /** Site that is held. */
+  readonly siteId: Scalars['ID']['input'];
+  /** When it begins; left out for now. */
+  readonly startsAt?: InputMaybe<Scalars['DateTime']['input']>;
+};
+
+/** A job that is given up. */
+export type CancelJobInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Why it is given up. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A day on which a crew follows its week again. */
+export type ClearCrewExceptionInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The crew. */
+  readonly crewId: Scalars['ID']['input'];
+  /** The date as YYYY-MM-DD. */
   readonly day: Scalars['String']['input'];
 };
 
-export type RecordHookupInput = {
+/** Kind of leave from outside. */
+export type ClearanceKind =
+  /** The utility mark-out before digging; it lapses. */
+  | 'markOut'
+  /** Ordered material on site. */
+  | 'material'
+  /** A permit of the authority. */
+  | 'permit';
+
+/** How far a clearance is. */
+export type ClearanceState =
+  /** Given or delivered; see lapsesAt. */
+  | 'cleared'
+  /** Not asked for yet. */
+  | 'needed'
+  /** Asked for, not given. */
+  | 'requested';
+
+/** A job whose phases are promised as planned; those promised already stay. */
+export type CommitJobInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Revision of the job that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
-  readonly hookupId: Scalars['ID']['input'];
+};
+
+/** Dates to promise for a phase; what is left out is taken from the plan. */
+export type CommitPhaseInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Who does it; left out for the crew of the plan. */
+  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** Promised finish on a quarter of an hour. */
+  readonly finishAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision of the phase that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Promised start on a quarter of an hour; give start and finish or neither. */
+  readonly startAt?: InputMaybe<Scalars['DateTime']['input']>;
+};
+
+/** What has become of dates told to people. */
+export type CommitmentState =
+  /** They stand. */
+  | 'held'
+  /** The phase was finished under them. */
+  | 'kept'
+  /** They were taken back or replaced. */
+  | 'released';
+
+/** Whether a phase may pause. */
+export type Continuity =
+  /** Must fit one open stretch: a pour. */
+  | 'continuous'
+  /** Pauses overnight, over closed days and through weather holds. */
+  | 'interruptible';
+
+/** A new authority having jurisdiction. */
+export type CreateAuthorityInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Name of the office, unique in the company. */
+  readonly name: Scalars['String']['input'];
+  /** Hours of notice between a request and the earliest visit. */
+  readonly noticeHours: Scalars['Int']['input'];
+  /** Telephone number for requests. */
+  readonly phone?: InputMaybe<Scalars['String']['input']>;
+  /** Minutes a visit takes. */
+  readonly visitMinutes: Scalars['Int']['input'];
+  /** Visiting hours. */
+  readonly week: ReadonlyArray<DayHoursInput>;
+  /** IANA time zone of its visiting hours. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A new crew. */
+export type CreateCrewInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** People who work in it; none when left out. */
+  readonly memberIds?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
+  /** Name, unique in the company. */
+  readonly name: Scalars['String']['input'];
+  /** How many people work in it. */
+  readonly size: Scalars['Int']['input'];
+  /** What it can do: labour, mason, cable, electrician, office. */
+  readonly trades: ReadonlyArray<Scalars['String']['input']>;
+  /** Weekly hours. */
+  readonly week: ReadonlyArray<DayHoursInput>;
+  /** IANA time zone of its hours. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A new job from the measurements of a site visit. */
+export type CreateJobInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Whether blankets, enclosures and heaters against the cold are planned; true when left out. */
+  readonly coldWeather?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Promised end; none when left out. */
+  readonly dueAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Measurements of the site visit as JSON text. */
+  readonly measurement: Scalars['String']['input'];
+  /** Name of the job. */
+  readonly name: Scalars['String']['input'];
+  /** Name of the owner of the house. */
+  readonly ownerName: Scalars['String']['input'];
+  /** 1 is served first, 9 last; 5 when left out. */
+  readonly priority?: InputMaybe<Scalars['Int']['input']>;
+  /** Where it is done. */
+  readonly siteId: Scalars['ID']['input'];
+  /** Template it is made from; the company's first when left out. */
+  readonly templateId?: InputMaybe<Scalars['ID']['input']>;
+};
+
+/** A new site. */
+export type CreateSiteInput = {
+  /** Street address. */
+  readonly address: Scalars['String']['input'];
+  /** Authority that inspects there. */
+  readonly authorityId?: InputMaybe<Scalars['ID']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Frost depth to dig below, in inches. */
+  readonly frostDepthInches: Scalars['Float']['input'];
+  /** Where the frost depth comes from, such as the local rule and its date. */
+  readonly frostSource: Scalars['String']['input'];
+  /** Latitude in degrees, north positive. */
+  readonly latitude?: InputMaybe<Scalars['Float']['input']>;
+  /** Longitude in degrees, east positive. */
+  readonly longitude?: InputMaybe<Scalars['Float']['input']>;
+  /** Town. */
+  readonly town: Scalars['String']['input'];
+  /** IANA time zone. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** Open hours of one weekday; a day left out is closed. */
+export type DayHoursInput = {
+  /** Weekday: mon, tue, wed, thu, fri, sat or sun. */
+  readonly day: Scalars['String']['input'];
+  /** Open stretches in order; none when the day is closed. */
+  readonly hours: ReadonlyArray<HourRangeInput>;
+};
+
+/** What has become of a delivery. */
+export type DeliveryState =
+  /** To be sent; the error says what it waits for when a try has failed. */
+  | 'claimed'
+  /** Given up; the error says why. */
+  | 'failed'
+  /** The mail server has taken it. */
+  | 'sent';
+
+/** A phase to take out of its job. */
+export type DropPhaseInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase; it must not have started. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Why it is not needed. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A proposal to drop: the commitments stay as they are. */
+export type DropProposalInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The proposal. */
+  readonly proposalId: Scalars['ID']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** How a duration is counted. */
+export type DurationKind =
+  /** By the clock, nights and closed days included: a cure. */
+  | 'elapsed'
+  /** In the open hours of the crew. */
+  | 'work';
+
+/** Records that the visit failed; a re-inspection is made. */
+export type FailInspectionInput = {
+  /** When the result was given; now when left out. */
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
-  readonly breakerAmperes: Scalars['Int']['input'];
-  readonly disconnect: Scalars['Boolean']['input'];
-  readonly groundFault: Scalars['Boolean']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The inspection. */
+  readonly inspectionId: Scalars['ID']['input'];
+  /** Who inspected. */
+  readonly inspector: Scalars['String']['input'];
+  /** What the inspector found wrong. */
+  readonly note: Scalars['String']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Finishes a started phase. */
+export type FinishPhaseInput = {
+  /** When it finished; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Form of a forecast file; both use the same names with the unit in them. */
+export type ForecastFormat =
+  /** A line issued_at, a line of column names, then a row an hour. */
+  | 'csv'
+  /** An object with issued_at and hours. */
+  | 'json';
+
+/** What a hold point stands before. */
+export type Gate =
+  /** Must be released before the phase finishes. */
+  | 'finish'
+  /** Must be released before the phase starts. */
+  | 'start';
+
+/** Who or what holds the work. */
+export type HoldCause =
+  /** A person on site or in the office called it. */
+  | 'called'
+  /** The forecast breaks a limit of the phase in the next 72 hours. */
+  | 'forecast';
+
+/** What kind of thing must be released. */
+export type HoldPointKind =
+  /** Measured and confirmed by the crew. */
+  | 'check'
+  /** Leave from outside: permit, mark-out, material. */
+  | 'clearance'
+  /** Strength of what was placed. */
+  | 'cure'
+  /** Passed by the authority having jurisdiction. */
+  | 'inspection'
+  /** Accepted resistance and insulation reading of a heating set. */
+  | 'reading';
+
+/** State of a hold point. */
+export type HoldPointState =
+  /** Not decided yet. */
+  | 'open'
+  /** Refused; it can be released later. */
+  | 'refused'
+  /** Released; the gate is open. */
+  | 'released'
+  /** Waived by the office with a reason. */
+  | 'waived';
+
+/** State of a hookup. */
+export type HookupState =
+  /** The electrician booked a day. */
+  | 'booked'
+  /** Connected and recorded. */
+  | 'done'
+  /** All needs are met; the electrician was told. */
+  | 'ready'
+  /** A need is not met yet. */
+  | 'waiting';
+
+/** A stretch of open hours within one day, in local time. */
+export type HourRangeInput = {
+  /** Opening time as HH:MM. */
+  readonly from: Scalars['String']['input'];
+  /** Closing time as HH:MM, after the opening; 24:00 is the end of the day. */
+  readonly to: Scalars['String']['input'];
+};
+
+/** State of one visit by the authority having jurisdiction. */
+export type InspectionState =
+  /** A window is booked. */
+  | 'booked'
+  /** Failed; the next attempt is a row of its own. */
+  | 'failed'
+  /** Not asked for yet. */
+  | 'needed'
+  /** Passed. */
+  | 'passed'
+  /** Asked for; no window booked yet. */
+  | 'requested';
+
+/** How far a job is. */
+export type JobState =
+  /** Given up; the plan leaves it out. */
+  | 'cancelled'
+  /** All phases are done. */
+  | 'done'
+  /** Entered; no phase has started. */
+  | 'entered'
+  /** At least one phase has started. */
+  | 'running';
+
+/** How a lag is counted. */
+export type LagIn =
+  /** By the clock. */
+  | 'elapsed'
+  /** In the open hours of the phase that waits. */
+  | 'working';
+
+/** A weather hold that ends now. */
+export type LiftWeatherHoldInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Why it may be lifted. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The hold. */
+  readonly weatherHoldId: Scalars['ID']['input'];
+};
+
+/** Which end of one phase waits for which end of another. */
+export type LinkKind =
+  /** The later one finishes after the earlier one has finished. */
+  | 'finishFinish'
+  /** The later one starts after the earlier one has finished. */
+  | 'finishStart'
+  /** The later one finishes after the earlier one has started. */
+  | 'startFinish'
+  /** The later one starts after the earlier one has started. */
+  | 'startStart';
+
+/** What was measured or confirmed for one item: exactly one of value, values and confirmed. */
+export type MeasuredValueInput = {
+  /** Yes or no where that is asked for. */
+  readonly confirmed?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Item that was measured. */
+  readonly itemId: Scalars['ID']['input'];
+  /** The one value taken, in the unit of the item. */
+  readonly value?: InputMaybe<Scalars['Float']['input']>;
+  /** The values taken where the item asks for many, in the unit of the item. */
+  readonly values?: InputMaybe<ReadonlyArray<Scalars['Float']['input']>>;
+};
+
+/** Where a phase or link comes from. */
+export type Origin =
+  /** Added to this job by the office. */
+  | 'custom'
+  /** From the template of the job. */
+  | 'template';
+
+/** Records that the visit passed. */
+export type PassInspectionInput = {
+  /** When the result was given; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The inspection. */
+  readonly inspectionId: Scalars['ID']['input'];
+  /** Who inspected. */
+  readonly inspector: Scalars['String']['input'];
+  /** What the inspector said. */
   readonly note?: InputMaybe<Scalars['String']['input']>;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** How far a phase is. */
+export type PhaseState =
+  /** Finished. */
+  | 'done'
+  /** Taken out of the job; nothing waits for it. */
+  | 'dropped'
+  /** Started and not finished. */
+  | 'started'
+  /** Not started. */
+  | 'waiting';
+
+/** A start that the office fixes, or frees again. */
+export type PinPhaseInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision of the phase that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The start, on a quarter of an hour; null frees it. */
+  readonly startAt?: InputMaybe<Scalars['DateTime']['input']>;
+};
+
+/** What has become of a proposal. */
+export type ProposalState =
+  /** The commitments were moved as it says. */
+  | 'accepted'
+  /** The office keeps the commitments as they are. */
+  | 'dropped'
+  /** Waits for the office. */
+  | 'open'
+  /** A later plan differs otherwise, or no longer. */
+  | 'superseded';
+
+/** Takes back a start or a finish that was wrong. */
+export type PutBackPhaseInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Why it was wrong. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** When a heating set is tested. */
+export type ReadingStage =
+  /** Last, before the electrician connects it. */
+  | 'beforeHookup'
+  /** After covering. */
+  | 'covered'
+  /** Laid and fastened, before anything covers it. */
+  | 'laid'
+  /** As delivered, before anything is unrolled. */
+  | 'received';
+
+/** Receives a heating set: its label as delivered takes the place of the design. */
+export type ReceiveHeatingSetInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Length of the cold lead, ft. */
+  readonly coldLeadFeet: Scalars['Float']['input'];
+  /** Resistance of one conductor of the cold lead, Ω/ft; 0 when the label counts the lead in; as designed when left out. */
+  readonly coldLeadOhmsPerFoot?: InputMaybe<Scalars['Float']['input']>;
+  /** Days the bed cures before the set may be energised; as designed when left out. */
+  readonly cureDays?: InputMaybe<Scalars['Int']['input']>;
+  /** Length of the heating cable, ft. */
+  readonly heatedFeet: Scalars['Float']['input'];
+  /** Voltage of the insulation test by its instructions, V; as designed when left out. */
+  readonly insulationVolts?: InputMaybe<Scalars['Float']['input']>;
+  /** The job it was delivered for. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Key of the set within its job. */
+  readonly key: Scalars['String']['input'];
+  /** Temperature at which the label resistance holds, °F; as designed when left out. */
+  readonly labelTempF?: InputMaybe<Scalars['Float']['input']>;
+  /** Least bending radius, in; as designed when left out. */
+  readonly minBendInches?: InputMaybe<Scalars['Float']['input']>;
+  /** Least insulation resistance, MΩ; as designed when left out. */
+  readonly minMegaohms?: InputMaybe<Scalars['Float']['input']>;
+  /** Name; the one of the design when left out. */
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** Resistance on the label, Ω. */
+  readonly ohms: Scalars['Float']['input'];
+  /** When it came; now when left out. */
+  readonly receivedAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Revision the set was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Temperature coefficient of the heating conductor, per kelvin; as designed when left out. */
+  readonly tempCoefficient?: InputMaybe<Scalars['Float']['input']>;
+  /** Upper tolerance of the resistance as a fraction, such as 0.1; as designed when left out. */
+  readonly toleranceHigh?: InputMaybe<Scalars['Float']['input']>;
+  /** Lower tolerance of the resistance as a fraction, such as -0.05; as designed when left out. */
+  readonly toleranceLow?: InputMaybe<Scalars['Float']['input']>;
+  /** Potential on the label, V. */
+  readonly volts: Scalars['Float']['input'];
+  /** Power on the label, W. */
+  readonly watts: Scalars['Float']['input'];
+};
+
+/** Records one resistance and insulation test. */
+export type RecordCableReadingInput = {
+  /** The area just laid or covered; left out for received and before hookup. */
+  readonly areaId?: InputMaybe<Scalars['ID']['input']>;
+  /** When it was taken; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Temperature of the cable, °F. */
+  readonly cableTempF: Scalars['Float']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The heating set. */
+  readonly heatingSetId: Scalars['ID']['input'];
+  /** Insulation resistance to ground, MΩ. */
+  readonly megaohms: Scalars['Float']['input'];
+  /** Resistance between the conductors, Ω, the cold lead counted in. */
+  readonly ohms: Scalars['Float']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** When in the work it was taken. */
+  readonly stage: ReadingStage;
+  /** Voltage of the insulation test, V. */
+  readonly testVolts: Scalars['Float']['input'];
+};
+
+/** A clearance that was given, or material that came. */
+export type RecordClearanceInput = {
+  /** The clearance. */
+  readonly clearanceId: Scalars['ID']['input'];
+  /** When it was given; now when left out. */
+  readonly clearedAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** When it lapses, as the paper says; by its usual life when left out. */
+  readonly lapsesAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Permit, ticket or order number. */
+  readonly reference?: InputMaybe<Scalars['String']['input']>;
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Records that a heating set was energised. */
+export type RecordEnergisedInput = {
+  /** When it was; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The hookup. */
+  readonly hookupId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Records a connection that was made. */
+export type RecordHookupInput = {
+  /** When it was made; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Rating of the breaker, A. */
+  readonly breakerAmperes: Scalars['Float']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Whether the disconnect is in place and marked. */
+  readonly disconnect: Scalars['Boolean']['input'];
+  /** Whether ground-fault protection of equipment is in place and tested. */
+  readonly groundFault: Scalars['Boolean']['input'];
+  /** The hookup. */
+  readonly hookupId: Scalars['ID']['input'];
+  /** A note for the record. */
+  readonly note?: InputMaybe<Scalars['String']['input']>;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Records how the leads of a heating set stand. */
+export type RecordLeadsInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Free length of the cold lead inside the wall, in; left out, it is not measured. */
+  readonly coldLeadFreeInches?: InputMaybe<Scalars['Float']['input']>;
+  /** Whether the cold lead is through the wall. */
+  readonly coldLeadThrough: Scalars['Boolean']['input'];
+  /** The hookup. */
+  readonly hookupId: Scalars['ID']['input'];
+  /** Whether both leads are labelled. */
+  readonly leadsLabelled: Scalars['Boolean']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Whether the sensor lead is through the wall. */
+  readonly sensorThrough: Scalars['Boolean']['input'];
+};
+
+/** Records concrete, grout or mortar as it was placed. */
+export type RecordPlacementInput = {
+  /** Whether an accelerator is in the mixture. The estimate does not count on it. */
+  readonly accelerated?: Scalars['Boolean']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** What was placed: concrete, grout or mortar. */
+  readonly material: Scalars['String']['input'];
+  /** The phase that placed it. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** When it was placed; now when left out. */
+  readonly placedAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Temperature as placed, °F. */
+  readonly placedTempF: Scalars['Float']['input'];
+  /** What keeps it warm: blanket, enclosure, heater. */
+  readonly protection?: ReadonlyArray<Scalars['String']['input']>;
+  /** Strength it must reach, psi; left out, what its cure hold point asks for. */
+  readonly requiredPsi?: InputMaybe<Scalars['Float']['input']>;
+  /** Revision the phase was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Least dimension of the section, in. */
+  readonly sectionInches: Scalars['Float']['input'];
+};
+
+/** Tells how much work is left of a started phase. */
+export type RecordProgressInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Minutes of work left for the crew. */
+  readonly remainingMinutes: Scalars['Int']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Records a temperature read in a placement. */
+export type RecordTemperatureInput = {
+  /** Temperature of the air beside it, °F. */
+  readonly airF?: InputMaybe<Scalars['Float']['input']>;
+  /** When it was read; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Temperature of the concrete or mortar, °F. */
+  readonly concreteF: Scalars['Float']['input'];
+  /** The placement. */
+  readonly placementId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Refuses a hold point; it can be released later. */
+export type RefuseHoldPointInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The hold point. */
+  readonly holdPointId: Scalars['ID']['input'];
+  /** What is wrong and must be put right. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** What was measured, as far as it was. */
+  readonly values: ReadonlyArray<MeasuredValueInput>;
+};
+
+/** A phase whose promise is taken back. */
+export type ReleaseCommitmentInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision of the phase that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Releases a hold point on what was measured. */
+export type ReleaseHoldPointInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The hold point. */
+  readonly holdPointId: Scalars['ID']['input'];
+  /** A note for the record. */
+  readonly note?: InputMaybe<Scalars['String']['input']>;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** What was measured or confirmed, each item once. */
+  readonly values: ReadonlyArray<MeasuredValueInput>;
+};
+
+/** What has become of a reminder. */
+export type ReminderState =
+  /** No longer wanted: done, passed or removed. */
+  | 'cancelled'
+  /** Not due yet, or about to fire. */
+  | 'pending'
+  /** It became a notice. */
+  | 'sent'
+  /** It could not fire while it was of use. */
+  | 'tooLate';
+
+/** A dependency to remove. */
+export type RemoveLinkInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The link. */
+  readonly linkId: Scalars['ID']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A clearance that was asked for just now. */
+export type RequestClearanceInput = {
+  /** The clearance. */
+  readonly clearanceId: Scalars['ID']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Records that the authority was asked for a visit. */
+export type RequestInspectionInput = {
+  /** When it was asked; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The inspection. */
+  readonly inspectionId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** What a person does in the company, and so what they may change. */
+export type Role =
+  /** Works in a crew; reads the plan. */
+  | 'crew'
+  /** Is told when leads are ready, books and records hookups. */
+  | 'electrician'
+  /** Runs phases on site, decides hold points, calls weather holds. */
+  | 'foreman'
+  /** Enters jobs, schedules crews, decides proposals and waivers. */
+  | 'office'
+  /** Reads only. */
+  | 'viewer';
+
+/** A template to save; jobs made before keep what they have. */
+export type SaveTemplateInput = {
+  /** False keeps new jobs from using it. */
+  readonly active?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The template as JSON text. */
+  readonly body: Scalars['String']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Name, unique in the company. */
+  readonly name: Scalars['String']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Template to replace; a new one is made when left out. */
+  readonly templateId?: InputMaybe<Scalars['ID']['input']>;
+};
+
+/** The weather limits of a kind of work, to use instead of those in force. */
+export type SaveWeatherLimitsInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Key of the set, as phases name it. */
+  readonly key: Scalars['String']['input'];
+  /** The limits as JSON, in the form that body of a set gives. */
+  readonly limits: Scalars['String']['input'];
+  /** Name as shown; left out keeps the one it has. */
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Hours of a crew on one day that differ from its week. */
+export type SetCrewExceptionInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The crew. */
+  readonly crewId: Scalars['ID']['input'];
+  /** The date as YYYY-MM-DD. */
+  readonly day: Scalars['String']['input'];
+  /** Hours of that day; none when the crew is off. */
+  readonly hours: ReadonlyArray<HourRangeInput>;
+  /** Why the hours differ. */
+  readonly reason: Scalars['String']['input'];
+};
+
+/** How much of a kind of equipment the company owns; adds the kind when it is new. */
+export type SetEquipmentInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Key that templates ask for: blanket, enclosure, heater, ... */
+  readonly kind: Scalars['String']['input'];
+  /** Name as shown. */
+  readonly name: Scalars['String']['input'];
+  /** How much there is, 0 or more. */
+  readonly quantity: Scalars['Int']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** Unit of the quantity: pieces, sq ft, ... */
+  readonly unit: Scalars['String']['input'];
+};
+
+/** Who signs in. */
+export type SignInInput = {
+  /** E-mail address of the person. */
+  readonly email: Scalars['String']['input'];
+  /** Password of the person. */
+  readonly password: Scalars['String']['input'];
+};
+
+/** Starts a phase. */
+export type StartPhaseInput = {
+  /** When it started; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Crew that starts it; left out, the one required, committed or planned. */
+  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Where the temperatures behind a strength come from. */
+export type StrengthBasis =
+  /** From temperatures read in the placement; can release a cure. */
+  | 'measured'
+  /** From assumed temperatures; dates the plan and releases nothing. */
+  | 'predicted';
+
+/** What changes in a crew; what is left out stays. */
+export type UpdateCrewInput = {
+  /** False takes it out of planning. */
+  readonly active?: InputMaybe<Scalars['Boolean']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The crew. */
+  readonly crewId: Scalars['ID']['input'];
+  /** New list of the people who work in it. */
+  readonly memberIds?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
+  /** New name. */
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** New number of people. */
+  readonly size?: InputMaybe<Scalars['Int']['input']>;
+  /** New list of what it can do. */
+  readonly trades?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** New weekly hours. */
+  readonly week?: InputMaybe<ReadonlyArray<DayHoursInput>>;
+  /** New time zone. */
+  readonly zone?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** What changes in a job; what is left out stays. */
+export type UpdateJobInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** New promised end; null takes the promise away. */
+  readonly dueAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** New name. */
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** New name of the owner of the house. */
+  readonly ownerName?: InputMaybe<Scalars['String']['input']>;
+  /** New priority, 1 to 9. */
+  readonly priority?: InputMaybe<Scalars['Int']['input']>;
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** What changes at a site; what is left out stays. */
+export type UpdateSiteInput = {
+  /** New street address. */
+  readonly address?: InputMaybe<Scalars['String']['input']>;
+  /** New authority; inspections of live jobs that were not requested yet move to it. */
+  readonly authorityId?: InputMaybe<Scalars['ID']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** New frost depth in inches. */
+  readonly frostDepthInches?: InputMaybe<Scalars['Float']['input']>;
+  /** Where the new frost depth comes from. */
+  readonly frostSource?: InputMaybe<Scalars['String']['input']>;
+  /** New latitude. */
+  readonly latitude?: InputMaybe<Scalars['Float']['input']>;
+  /** New longitude. */
+  readonly longitude?: InputMaybe<Scalars['Float']['input']>;
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The site. */
+  readonly siteId: Scalars['ID']['input'];
+  /** New town. */
+  readonly town?: InputMaybe<Scalars['String']['input']>;
+  /** New time zone. */
+  readonly zone?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** An hourly forecast of a site, to use from now on. */
+export type UploadForecastInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Form of the text. */
+  readonly format: ForecastFormat;
+  /** Site it is for. */
+  readonly siteId: Scalars['ID']['input'];
+  /** Where it comes from, in words. */
+  readonly source: Scalars['String']['input'];
+  /** The file as text. */
+  readonly text: Scalars['String']['input'];
+};
+
+/** Waives a hold point on the authority of the acting person. */
+export type WaiveHoldPointInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The hold point. */
+  readonly holdPointId: Scalars['ID']['input'];
+  /** Why it may be waived: at least ten characters. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
 export type GateFieldsFragment = {
@@ -249,23 +1129,23 @@ export type BoardProposalFragment = {
   readonly createdAt: string;
   readonly revision: number;
   readonly differences: ReadonlyArray<{
-    readonly startBefore: string | null;
-    readonly startAfter: string;
-    readonly finishBefore: string | null;
-    readonly finishAfter: string;
-    readonly reason: string;
+    readonly startBefore: string;
+    readonly startAfter: string | null;
+    readonly finishBefore: string;
+    readonly finishAfter: string | null;
+    readonly reason: { readonly text: string } | null;
     readonly phase: {
       readonly id: string;
       readonly name: string;
       readonly job: { readonly id: string; readonly number: number };
-    };
+    } | null;
     readonly crewBefore: { readonly id: string; readonly name: string } | null;
     readonly crewAfter: { readonly id: string; readonly name: string } | null;
   }>;
   readonly jobFinishes: ReadonlyArray<{
-    readonly before: string | null;
+    readonly before: string;
     readonly after: string | null;
-    readonly job: { readonly id: string; readonly number: number; readonly name: string };
+    readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
   }>;
 };
 
@@ -375,23 +1255,23 @@ export type BoardQuery = {
       readonly createdAt: string;
       readonly revision: number;
       readonly differences: ReadonlyArray<{
-        readonly startBefore: string | null;
-        readonly startAfter: string;
-        readonly finishBefore: string | null;
-        readonly finishAfter: string;
-        readonly reason: string;
+        readonly startBefore: string;
+        readonly startAfter: string | null;
+        readonly finishBefore: string;
+        readonly finishAfter: string | null;
+        readonly reason: { readonly text: string } | null;
         readonly phase: {
           readonly id: string;
           readonly name: string;
           readonly job: { readonly id: string; readonly number: number };
-        };
+        } | null;
         readonly crewBefore: { readonly id: string; readonly name: string } | null;
         readonly crewAfter: { readonly id: string; readonly name: string } | null;
       }>;
       readonly jobFinishes: ReadonlyArray<{
-        readonly before: string | null;
+        readonly before: string;
         readonly after: string | null;
-        readonly job: { readonly id: string; readonly number: number; readonly name: string };
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
       }>;
     } | null;
   };
@@ -414,7 +1294,7 @@ export type BoardWeatherQuery = {
           readonly issuedAt: string;
           readonly hours: ReadonlyArray<{
             readonly at: string;
-            readonly temperatureF: number;
+            readonly temperatureF: number | null;
             readonly rainInches: number | null;
           }>;
         } | null;
@@ -452,28 +1332,73 @@ export type ChangedSubscription = {
   readonly changed: { readonly changeNumber: string; readonly jobIds: ReadonlyArray<string> };
 };
 
-type RefusalFields_NotFound_Fragment = { readonly code: string; readonly message: string };
+type RefusalFields_BeforePredecessor_Fragment = { readonly code: string; readonly message: string };
 
-type RefusalFields_StaleRevision_Fragment = { readonly code: string; readonly message: string };
+type RefusalFields_ClearanceMissing_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_CrewBusy_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_CureNotReached_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_EquipmentOut_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_HoldPointOpen_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_InspectionOutstanding_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_InvalidInput_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_KeyReused_Fragment = { readonly code: string; readonly message: string };
 
-type RefusalFields_HoldPointOpen_Fragment = { readonly code: string; readonly message: string };
-
 type RefusalFields_LimitExceeded_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_LinkCycle_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_NeedsMissing_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_NotFound_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_NotWaivable_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_NoticeTooShort_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_OutsideVisitingHours_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_PredecessorUnfinished_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_ProposalOutdated_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_ReadingMissing_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_StaleRevision_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_WeatherHeld_Fragment = { readonly code: string; readonly message: string };
+
+type RefusalFields_WrongState_Fragment = { readonly code: string; readonly message: string };
+
 export type RefusalFieldsFragment =
-  | RefusalFields_NotFound_Fragment
-  | RefusalFields_StaleRevision_Fragment
+  | RefusalFields_BeforePredecessor_Fragment
+  | RefusalFields_ClearanceMissing_Fragment
+  | RefusalFields_CrewBusy_Fragment
+  | RefusalFields_CureNotReached_Fragment
+  | RefusalFields_EquipmentOut_Fragment
+  | RefusalFields_HoldPointOpen_Fragment
+  | RefusalFields_InspectionOutstanding_Fragment
   | RefusalFields_InvalidInput_Fragment
   | RefusalFields_KeyReused_Fragment
-  | RefusalFields_HoldPointOpen_Fragment
   | RefusalFields_LimitExceeded_Fragment
-  | RefusalFields_NeedsMissing_Fragment;
+  | RefusalFields_LinkCycle_Fragment
+  | RefusalFields_NeedsMissing_Fragment
+  | RefusalFields_NotFound_Fragment
+  | RefusalFields_NotWaivable_Fragment
+  | RefusalFields_NoticeTooShort_Fragment
+  | RefusalFields_OutsideVisitingHours_Fragment
+  | RefusalFields_PredecessorUnfinished_Fragment
+  | RefusalFields_ProposalOutdated_Fragment
+  | RefusalFields_ReadingMissing_Fragment
+  | RefusalFields_StaleRevision_Fragment
+  | RefusalFields_WeatherHeld_Fragment
+  | RefusalFields_WrongState_Fragment;
 
 export type StartPhaseMutationVariables = Exact<{
   input: StartPhaseInput;
@@ -481,15 +1406,25 @@ export type StartPhaseMutationVariables = Exact<{
 
 export type StartPhaseMutation = {
   readonly outcome:
+    | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'EquipmentOut'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NeedsMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | {
         readonly __typename: 'PhaseChanged';
         readonly phase: { readonly id: string; readonly name: string; readonly actualStart: string | null };
       }
-    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PredecessorUnfinished'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WeatherHeld'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type FinishPhaseMutationVariables = Exact<{
@@ -498,15 +1433,21 @@ export type FinishPhaseMutationVariables = Exact<{
 
 export type FinishPhaseMutation = {
   readonly outcome:
+    | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | {
         readonly __typename: 'PhaseChanged';
         readonly phase: { readonly id: string; readonly name: string; readonly actualFinish: string | null };
       }
-    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PredecessorUnfinished'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type PutBackPhaseMutationVariables = Exact<{
@@ -515,11 +1456,13 @@ export type PutBackPhaseMutationVariables = Exact<{
 
 export type PutBackPhaseMutation = {
   readonly outcome:
-    | { readonly __typename: 'PhaseChanged' }
-    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhaseChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type ReleaseHoldPointMutationVariables = Exact<{
@@ -528,7 +1471,12 @@ export type ReleaseHoldPointMutationVariables = Exact<{
 
 export type ReleaseHoldPointMutation = {
   readonly outcome:
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'CureNotReached'; readonly code: string; readonly message: string }
     | { readonly __typename: 'HoldPointChanged' }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | {
         readonly __typename: 'LimitExceeded';
         readonly code: string;
@@ -540,9 +1488,9 @@ export type ReleaseHoldPointMutation = {
         }>;
       }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type RefuseHoldPointMutationVariables = Exact<{
@@ -552,10 +1500,11 @@ export type RefuseHoldPointMutationVariables = Exact<{
 export type RefuseHoldPointMutation = {
   readonly outcome:
     | { readonly __typename: 'HoldPointChanged' }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type RecordCableReadingMutationVariables = Exact<{
@@ -576,10 +1525,11 @@ export type RecordCableReadingMutation = {
           }>;
         } | null;
       }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type CallWeatherHoldMutationVariables = Exact<{
@@ -588,11 +1538,12 @@ export type CallWeatherHoldMutationVariables = Exact<{
 
 export type CallWeatherHoldMutation = {
   readonly outcome:
-    | { readonly __typename: 'WeatherHoldChanged' }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WeatherHoldChanged' }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type LiftWeatherHoldMutationVariables = Exact<{
@@ -601,11 +1552,12 @@ export type LiftWeatherHoldMutationVariables = Exact<{
 
 export type LiftWeatherHoldMutation = {
   readonly outcome:
-    | { readonly __typename: 'WeatherHoldChanged' }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WeatherHoldChanged' }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type AcceptProposalMutationVariables = Exact<{
@@ -614,11 +1566,13 @@ export type AcceptProposalMutationVariables = Exact<{
 
 export type AcceptProposalMutation = {
   readonly outcome:
-    | { readonly __typename: 'ProposalDecided' }
-    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ProposalDecided' }
+    | { readonly __typename: 'ProposalOutdated'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
 };
 
 export type DropProposalMutationVariables = Exact<{
@@ -627,11 +1581,12 @@ export type DropProposalMutationVariables = Exact<{
 
 export type DropProposalMutation = {
   readonly outcome:
-    | { readonly __typename: 'ProposalDecided' }
-    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ProposalDecided' }
+    | { readonly __typename: 'ProposalOutdated'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
 };
 
 export type CommitJobMutationVariables = Exact<{
@@ -640,11 +1595,14 @@ export type CommitJobMutationVariables = Exact<{
 
 export type CommitJobMutation = {
   readonly outcome:
+    | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
     | { readonly __typename: 'CommitmentChanged' }
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type BookHookupMutationVariables = Exact<{
@@ -654,11 +1612,12 @@ export type BookHookupMutationVariables = Exact<{
 export type BookHookupMutation = {
   readonly outcome:
     | { readonly __typename: 'HookupChanged' }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NeedsMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type RecordHookupMutationVariables = Exact<{
@@ -667,12 +1626,20 @@ export type RecordHookupMutationVariables = Exact<{
 
 export type RecordHookupMutation = {
   readonly outcome:
+    | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
     | { readonly __typename: 'HookupChanged' }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'LimitExceeded'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NeedsMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PredecessorUnfinished'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string };
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type HookupPageQueryVariables = Exact<{
@@ -1295,7 +2262,9 @@ export const BoardProposalFragmentDoc = new TypedDocumentString(
     startAfter
     finishBefore
     finishAfter
-    reason
+    reason {
+      text
+    }
     phase {
       id
       name
@@ -1581,7 +2550,9 @@ fragment BoardProposal on Proposal {
     startAfter
     finishBefore
     finishAfter
-    reason
+    reason {
+      text
+    }
     phase {
       id
       name

@@ -70,11 +70,9 @@ function Open({ proposal, zone }: { readonly proposal: BoardProposalFragment; re
             </tr>
           </thead>
           <tbody>
-            {finishes.map(({ job, before, after }) => (
-              <tr key={job.id}>
-                <th scope="row">
-                  {job.number} {job.name}
-                </th>
+            {finishes.map(({ job, before, after }, index) => (
+              <tr key={job?.id ?? index}>
+                <th scope="row">{job ? `${job.number} ${job.name}` : 'a job that is gone'}</th>
                 <td>{before ? dayWords(Date.parse(before), zone) : 'none'}</td>
                 <td>{after ? dayWords(Date.parse(after), zone) : 'none'}</td>
               </tr>
@@ -93,24 +91,37 @@ function Open({ proposal, zone }: { readonly proposal: BoardProposalFragment; re
           </tr>
         </thead>
         <tbody>
-          {proposal.differences.map(({ phase, startBefore, startAfter, crewBefore, crewAfter, reason }) => (
-            <tr key={phase.id}>
-              <th scope="row">
-                {phase.job.number} {phase.name}
-              </th>
-              <td>
-                {isoWords(startBefore, zone, 'none')}
-                {crewBefore?.id !== crewAfter?.id && crewBefore && `, ${crewBefore.name}`}
-              </td>
-              <td>
-                {isoWords(startAfter, zone, 'none')}
-                {crewBefore?.id !== crewAfter?.id && crewAfter && `, ${crewAfter.name}`}
-              </td>
-              <td>{reason}</td>
-            </tr>
+          {proposal.differences.map((difference, index) => (
+            <DifferenceRow key={difference.phase?.id ?? index} difference={difference} zone={zone} />
           ))}
         </tbody>
       </table>
     </>
+  );
+}
+
+interface DifferenceRowProps {
+  readonly difference: BoardProposalFragment['differences'][number];
+  readonly zone: string;
+}
+
+/** One phase that moves; a crew is named only where it changes. */
+function DifferenceRow({ difference, zone }: DifferenceRowProps) {
+  const { phase, startBefore, startAfter, crewBefore, crewAfter, reason } = difference;
+  const crew = (named: typeof crewBefore) =>
+    crewBefore?.id !== crewAfter?.id && named ? `, ${named.name}` : '';
+  return (
+    <tr>
+      <th scope="row">{phase ? `${phase.job.number} ${phase.name}` : 'a phase that is gone'}</th>
+      <td>
+        {isoWords(startBefore, zone, 'none')}
+        {crew(crewBefore)}
+      </td>
+      <td>
+        {isoWords(startAfter, zone, 'none')}
+        {crew(crewAfter)}
+      </td>
+      <td>{reason?.text}</td>
+    </tr>
   );
 }

@@ -1,11 +1,12 @@
 import type { FormEvent } from 'react';
 import type { HookupPageQuery } from '../api/documents.js';
+import { momentAt } from '../time/zone-days.js';
 import { useSends } from '../sends/sends.js';
 
 export type HookupOfPage = NonNullable<HookupPageQuery['hookup']>;
 
-/** Names the day of the hookup. */
-export function BookForm({ hookup }: { readonly hookup: HookupOfPage }) {
+/** Names the day of the hookup; the service is told its first moment in the zone of the company. */
+export function BookForm({ hookup, zone }: { readonly hookup: HookupOfPage; readonly zone: string }) {
   const { send } = useSends();
   const book = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -13,7 +14,7 @@ export function BookForm({ hookup }: { readonly hookup: HookupOfPage }) {
     void send('bookHookup', `Book ${day} for the hookup of ${hookup.heatingSet.name}`, {
       hookupId: hookup.id,
       revision: hookup.revision,
-      day,
+      day: new Date(momentAt(day, 0, zone)).toISOString(),
     });
   };
   return (

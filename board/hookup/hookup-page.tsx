@@ -4,7 +4,7 @@ import { HeatingSetBlock } from '../job/heating-set-block.js';
 import { PageLink } from '../routing/page-link.js';
 import { OutcomeList } from '../sends/outcome-list.js';
 import { useSignedIn } from '../session/session.js';
-import { isoWords } from '../time/moment-words.js';
+import { dayWords, isoWords } from '../time/moment-words.js';
 import { HOOKUP_WORDS } from '../words/state-words.js';
 import { BookForm } from './book-form.js';
 import { NeedList } from './need-list.js';
@@ -41,7 +41,7 @@ export function HookupPage({ id }: { readonly id: string }) {
               <h1>{hookup.heatingSet.name}</h1>
               <p>
                 {hookup.job.site.address}, {hookup.job.site.town}. <b>{HOOKUP_WORDS[hookup.state]}</b>
-                {hookup.bookedFor && `, booked for ${isoWords(hookup.bookedFor, company.zone)}`}
+                {hookup.bookedFor && `, booked for ${dayWords(Date.parse(hookup.bookedFor), company.zone)}`}
                 {hookup.doneAt && `, done ${isoWords(hookup.doneAt, company.zone)}`}
                 {hookup.electrician && `, ${hookup.electrician.name}`}.
               </p>
@@ -70,7 +70,7 @@ export function HookupPage({ id }: { readonly id: string }) {
               </p>
             </section>
             <HeatingSetBlock set={hookup.heatingSet} zone={company.zone} />
-            {may && hookup.state !== 'done' && <BookForm hookup={hookup} />}
+            {may && hookup.state !== 'done' && <BookForm hookup={hookup} zone={company.zone} />}
             {may && hookup.state !== 'done' && <RecordForm hookup={hookup} />}
             <NeedList title="Needed before energising" needs={hookup.energisingNeeds} />
           </>

@@ -50,7 +50,10 @@ export function PhaseCard({ phase, zone }: PhaseCardProps) {
             </ul>
           </div>
         )}
-        {may(me.role) && <StartFinish phase={phase} title={`${job.number} ${title}`} />}
+        {phase.durationKind === 'elapsed' && <p>Starts and ends by itself.</p>}
+        {may(me.role) && phase.durationKind === 'work' && (
+          <StartFinish phase={phase} title={`${job.number} ${title}`} />
+        )}
         {may(me.role) &&
           open.map((holdPoint) => <HoldPointSheet key={holdPoint.id} holdPoint={holdPoint} phase={phase} />)}
       </div>

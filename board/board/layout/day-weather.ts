@@ -16,8 +16,8 @@ export function dayWeather(forecast: Forecast, days: readonly Day[]): ReadonlyMa
   const hours = (forecast?.hours ?? []).map((hour) => ({ ...hour, moment: Date.parse(hour.at) }));
   const found = days.flatMap((day): DayWeather[] => {
     const inDay = hours.filter(({ moment }) => moment >= day.start && moment < day.end);
-    if (inDay.length === 0) return [];
-    const temperatures = inDay.map(({ temperatureF }) => temperatureF);
+    const temperatures = inDay.flatMap(({ temperatureF }) => temperatureF ?? []);
+    if (temperatures.length === 0) return [];
     return [
       {
         date: day.date,
