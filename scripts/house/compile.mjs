@@ -26,7 +26,8 @@ async function compileFile(swc, file, folder) {
   const { code, map } = await swc.transform(readFileSync(file, 'utf8'), {
     ...options,
     filename: path,
-    sourceFileName: relative(dirname(target), file),
+    // Seen from where the folder will stand.
+    sourceFileName: relative(dirname(join(root, 'dist', path)), file),
   });
   mkdirSync(dirname(target), { recursive: true });
   writeFileSync(
