@@ -3,16 +3,16 @@ import type { Order } from './cycles.js';
 import { hasFinished, hasStarted, prerequisites } from './dependencies.js';
 import { placeFrozen } from './frozen.js';
 import type { Bound } from './lower-bounds.js';
-import type { Conflict } from './model.js';
+import type { Conflict, Reason } from './model.js';
 import type { Outcome } from './outcome.js';
 import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
 import type { Node, Problem } from './problem.js';
 import { isFrozen, isPinned, rankPhases } from './rank.js';
 import { RankQueue } from './rank-queue.js';
-import { slot } from './slot.js';
+import { slot, type Slot } from './slot.js';
 import { placeFinished, placeStarted } from './started.js';
 import { State, type Reservation } from './state.js';
-import { hopeless, neverReleased, notFound, onCycle } from './unplaced.js';
+import { hopeless, neverFree, neverReleased, notFound, onCycle } from './unplaced.js';
 
 /** Everything placed, what facts did to crews, and fixed phases that did not get what was set aside for them. */
 export interface Generated {
@@ -33,6 +33,12 @@ export function generate(problem: Problem, order: Order): Generated {
     if (generated.moved.size === 0) return generated;
     for (const node of generated.moved) loose.add(node);
   }
+}
+
+/** Stock does not last; `at` is when there is enough again, null for never. */
+interface Shortfall {
+  readonly at: Slot | null;
+  readonly reason: Reason;
 }
 
 /** After so many rounds nothing is set aside any more. */
@@ -115,13 +121,13 @@ class Generator {
     const { now } = this.problem.input;
     const promised = isFrozen(node, this.problem.input) ? node.phase.commitment!.start : undefined;
     const from = node.phase.facts?.pinnedStart ?? promised;
-    if (from === undefined || from < now || node.length === 0) return;
+    if (from === undefined || from < now) return;
     const wanted = preferredCrew(node);
     const crews = [...node.crews].sort((a, b) => Number(b.id === wanted) - Number(a.id === wanted));
-    for (const crew of crews) {
+    for (const crew of node.needsCrew ? crews : [null]) {
       const to = finishFrom(node, this.problem.hoursOf(node, crew), from) ?? slot(from + 1);
-      if (state.timeline(crew.id).firstIn(from, to)) continue;
-      state.reserve(node, { crewId: crew.id, from, to, started: false });
+      if (crew && state.timeline(crew.id).firstIn(from, to)) continue;
+      state.reserve(node, { crewId: crew?.id ?? null, from, to, started: false });
       return;
     }
   }
@@ -138,13 +144,15 @@ class Generator {
       const stuck = this.stuckRelease(node);
       if (!short && !stuck) return;
       const way = this.state.since(mark).map((one) => this.state.outcomes[one.index]!);
-      const failed = stuck && neverReleased(node, stuck, [...way, this.state.outcomes[stuck.index]!]);
+      const failed = stuck
+        ? neverReleased(node, stuck, [...way, this.state.outcomes[stuck.index]!])
+        : short!.at === null && neverFree(node, short!.reason);
       this.state.undoTo(mark);
       if (failed) {
         this.state.settle(node, failed, this.state.unreserve(node));
         return;
       }
-      floors.push(short!);
+      floors.push({ at: short!.at!, reason: short!.reason });
     }
   }
 
@@ -190,7 +198,7 @@ class Generator {
    * Places the way to every phase that releases what this one holds.
    * @returns where to try again when the stock does not last that long
    */
-  private settleReleases(node: Node): Bound | undefined {
+  private settleReleases(node: Node): Shortfall | undefined {
     const outcome = this.state.outcomes[node.index];
     const holds = node.phase.holds ?? [];
     if (!outcome?.placed || holds.every((hold) => hold.untilPhaseId === undefined)) return undefined;
@@ -204,7 +212,7 @@ class Generator {
       for (const loan of loans) {
         const short = this.state.stock.overdrawnDuring(loan);
         if (!short) continue;
-        const at = short.to === Infinity ? this.problem.end : slot(short.to);
+        const at = short.to === Infinity ? null : slot(short.to);
         return { at, reason: this.state.stock.blame(poolId, short, node) };
       }
     }

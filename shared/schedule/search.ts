@@ -78,7 +78,7 @@ export function findEarliest(context: SearchContext): Found | NotFound {
       push(busy.to, { kind: 'crew', crewId: crew!.id, phaseId, until: busy.to });
       continue;
     }
-    const short = stock.shortFor(node.phase, at, ownSpan(node, at, finish));
+    const short = stock.shortFor(node.phase, at, finish);
     if (short) {
       const reason = stock.blame(short.poolId, short, node);
       if (short.to === Infinity) return { found: false, reason, poolId: short.poolId };
@@ -89,10 +89,4 @@ export function findEarliest(context: SearchContext): Found | NotFound {
     const { at: readyAt, reason: readyReason } = ready;
     return { found: true, crew, hours, start: at, finish, ready: readyAt, readyReason, trail, reason };
   }
-}
-
-/** Holds that last until another phase are tried whole once that phase has its place; here only their first slot counts. */
-function ownSpan(node: Node, start: Slot, finish: Slot): number {
-  const holds = node.phase.holds ?? [];
-  return holds.some((hold) => hold.untilPhaseId === undefined) ? finish : start + 1;
 }

@@ -53,11 +53,13 @@ export class State {
     return (this.visits[visit.index] ??= planVisit(visit, this.outcomes, this.problem.input.now));
   }
 
-  /** Sets a crew aside for a fixed start, and enters what started work has taken, until the phase is settled. */
+  /** Sets crew and equipment aside for a fixed or actual start, until the phase is settled. */
   reserve(node: Node, kept: Reservation): void {
     const { crewId, from, to } = kept;
     if (crewId !== null) this.timeline(crewId).take(from, to, node.index);
-    const loans = kept.started ? this.stock.lend(node, from, to, this.outcomes) : [];
+    const loans = kept.started
+      ? this.stock.lend(node, from, to, this.outcomes)
+      : this.stock.promise(node, from, to);
     this.reserved.set(node.index, { kept, loans });
   }
 

@@ -42,6 +42,7 @@ export class StockProfile {
 
   /** The first stretch inside `from`–`to` in which `quantity` more cannot be had, up to where it can be had again. */
   firstShort(from: Slot, to: number, quantity: number): Shortage | undefined {
+    if (to <= from) return undefined;
     let start: number | undefined;
     for (let i = this.indexAt(from); i < this.times.length; i++) {
       if (start === undefined && this.times[i]! >= to) return undefined;

@@ -37,10 +37,21 @@ export class Stock {
 
   /** Takes what a placed phase holds; stays out while the releasing phase has no place. */
   lend(node: Node, from: Slot, finish: Slot, outcomes: readonly (Outcome | undefined)[]): Loan[] {
+    return this.lendUntil(node, from, (releaser) =>
+      releaser === node ? finish : (placedFinish(outcomes[releaser.index]) ?? Infinity),
+    );
+  }
+
+  /** Takes what a phase with a promised start will hold, as far as promises tell; nothing when it cannot be had. */
+  promise(node: Node, from: Slot, finish: Slot): Loan[] {
+    if (this.shortFor(node.phase, from, finish)) return [];
+    return this.lendUntil(node, from, (releaser) => releaser.phase.commitment?.finish ?? finish);
+  }
+
+  private lendUntil(node: Node, from: Slot, backAt: (releaser: Node) => number): Loan[] {
     return (node.phase.holds ?? []).map((hold) => {
       const releaser = hold.untilPhaseId === undefined ? node : this.problem.node(hold.untilPhaseId);
-      const known = releaser === node ? finish : placedFinish(outcomes[releaser.index]);
-      const loan = { node, hold, releaser, from, to: known === null ? Infinity : Math.max(known, from) };
+      const loan = { node, hold, releaser, from, to: Math.max(from, backAt(releaser)) };
       const { profile, loans } = this.pools.get(hold.poolId)!;
       profile.add(from, loan.to, hold.quantity);
       loans.push(loan);
@@ -63,12 +74,17 @@ export class Stock {
     profile.add(loan.from, loan.to, loan.hold.quantity);
   }
 
-  /** The first shortage that would meet a phase from `from` to `to`; at least its first slot is tried. */
-  shortFor(phase: Phase, from: Slot, to: number): (Shortage & { poolId: string }) | undefined {
+  /**
+   * The first shortage that would meet a phase from `from` to `to`. Of a hold that lasts until another phase only the first slot is tried
+   * here: the whole is tried once that phase has its place.
+   */
+  shortFor(phase: Phase, from: Slot, to: Slot): (Shortage & { poolId: string }) | undefined {
+    if (to <= from) return undefined;
     let first: (Shortage & { poolId: string }) | undefined;
     for (const { poolId } of phase.holds ?? []) {
-      const wanted = holdsOf(phase, poolId);
-      const short = this.pools.get(poolId)!.profile.firstShort(from, Math.max(to, from + 1), wanted);
+      const { profile } = this.pools.get(poolId)!;
+      const own = phase.holds!.some((hold) => hold.poolId === poolId && hold.untilPhaseId === undefined);
+      const short = profile.firstShort(from, own ? to : from + 1, holdsOf(phase, poolId));
       if (short && (!first || short.from < first.from)) first = { ...short, poolId };
     }
     return first;

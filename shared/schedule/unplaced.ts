@@ -1,5 +1,5 @@
 import { prerequisites } from './dependencies.js';
-import type { Conflict } from './model.js';
+import type { Conflict, Reason } from './model.js';
 import type { Outcome, Unplaced } from './outcome.js';
 import type { Node } from './problem.js';
 import type { NotFound } from './search.js';
@@ -42,6 +42,11 @@ export function notFound(state: State, node: Node, { reason }: NotFound): Unplac
 /** A phase on a cycle. */
 export function onCycle(node: Node): Unplaced {
   return { placed: false, reason: { kind: 'unplanned', code: 'cycle', phaseId: node.id }, conflicts: [] };
+}
+
+/** The equipment it takes is out for good. */
+export function neverFree(node: Node, cause: Reason): Unplaced {
+  return because({ code: 'beyondHorizon', phaseId: node.id, cause }, node);
 }
 
 /** It would take equipment that no phase gives back; what went wrong on the way there is the cause. */
