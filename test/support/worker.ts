@@ -3,10 +3,10 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type INestApplicationContext, Module } from '@nestjs/common';
+import { Global, type INestApplicationContext, Module } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import type { Company } from '../../src/generated/prisma/client.js';
-import { JobsModule } from '../../src/jobs/jobs.module.js';
+import { JobReader } from '../../src/jobs/jobs.face.js';
 import { PeopleModule } from '../../src/people/people.module.js';
 import type { Change } from '../../src/platform/change/change.js';
 import { ChangeRunner } from '../../src/platform/change/change-runner.js';
@@ -29,7 +29,12 @@ import { freshDatabase } from './fresh-database.js';
  *   await bench.stop();                             // in afterAll
  */
 
-@Module({ imports: [PlatformModule, PeopleModule, JobsModule, WorkerModule] })
+/** What the pages of notices and reminders read jobs with; re-planning is left out, tests set the dates themselves. */
+@Global()
+@Module({ providers: [JobReader], exports: [JobReader] })
+class ReaderModule {}
+
+@Module({ imports: [PlatformModule, PeopleModule, ReaderModule, WorkerModule] })
 class BenchModule {}
 
 /** The parts of a worker, and a way to make changes. */
@@ -52,8 +57,17 @@ export async function workerBench({
   now = '2031-01-06T14:00:00Z',
   mailUrl,
   redisUrl,
-}: { now?: string; mailUrl?: string; redisUrl?: string } = {}): Promise<WorkerBench> {
-  const fresh = await freshDatabase();
+  databaseUrl,
+  relayMilliseconds = 50,
+}: {
+  now?: string;
+  mailUrl?: string;
+  redisUrl?: string;
+  /** The database of another bench, which stays that one's to drop. */
+  databaseUrl?: string;
+  relayMilliseconds?: number;
+} = {}): Promise<WorkerBench> {
+  const fresh = databaseUrl ? { url: databaseUrl, drop: () => Promise.resolve() } : await freshDatabase();
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-clock-')), 'now');
   writeFileSync(clockFile, now);
   const settings: Record<string, string> = {
@@ -61,7 +75,7 @@ export async function workerBench({
     FLAGWAY_CLOCK_FILE: clockFile,
     FLAGWAY_ORIGIN: 'http://flagway.example.test',
     FLAGWAY_QUEUE_PREFIX: `t${randomUUID()}`,
-    FLAGWAY_RELAY_MILLISECONDS: '50',
+    FLAGWAY_RELAY_MILLISECONDS: String(relayMilliseconds),
     FLAGWAY_SWEEP_MILLISECONDS: '60000',
     ...(mailUrl ? { FLAGWAY_SMTP_URL: mailUrl } : {}),
     ...(redisUrl ? { REDIS_URL: redisUrl } : {}),
