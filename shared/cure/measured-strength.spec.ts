@@ -52,6 +52,16 @@ describe('strength on readings', () => {
     expect(measuredStrength(placementOf(), [...readings].reverse(), after(24))).toEqual(strength);
   });
 
+  it('takes two readings at one instant in the same way whatever their order, the colder on the way in', () => {
+    const both = readingsAt([6, 70], [6, 40], [12, 50]);
+    const turned = readingsAt([6, 40], [6, 70], [12, 50]);
+    const points = measuredHistory(placementOf(), both, after(12)).points.map((point) => point.temperature);
+    expect(points[1]).toBeLessThan(points[2] ?? 0);
+    expect(measuredStrength(placementOf(), both, after(12))).toEqual(
+      measuredStrength(placementOf(), turned, after(12)),
+    );
+  });
+
   it('counts a long stretch without a reading for nothing, and says where it is', () => {
     const readings = readingsAt([6, 60], [40, 60], [46, 60]);
     const strength = measuredStrength(placementOf(), readings, after(46));

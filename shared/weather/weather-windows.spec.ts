@@ -97,6 +97,12 @@ describe('one limit', () => {
     expect(weatherWindows([cold], forecast, h(0), h(2), { protection: ['blanket'] }).closed).toHaveLength(1);
   });
 
+  it('says nothing about a stretch that is empty or runs backwards', () => {
+    const none = { closed: [], unknown: [], unknownAfter: null };
+    expect(weatherWindows([limit()], temperatures(30, 30), h(1), h(1))).toEqual(none);
+    expect(weatherWindows([limit()], temperatures(30, 30), h(2), h(1))).toEqual(none);
+  });
+
   it('is cut to what was asked', () => {
     const windows = weatherWindows(
       [limit()],

@@ -84,6 +84,13 @@ describe('pairing', () => {
     expect(pairs(link('a', 'd', { pairing: 'sameSet' }))).toEqual([]);
   });
 
+  it('firstOfSet and lastOfSet leave out areas that no set runs through', () => {
+    const unheated = inAreas('b').map((phase) => ({ ...phase, set: null }));
+    const phases = [job('a'), ...unheated];
+    expect(expandLinks([link('a', 'b', { pairing: 'firstOfSet' })], phases)).toEqual([]);
+    expect(expandLinks([link('b', 'a', { pairing: 'lastOfSet' })], phases)).toEqual([]);
+  });
+
   it('nothing waits for itself', () => {
     expect(pairs(link('a', 'a'))).toEqual([]);
     expect(pairs(link('b', 'b', { pairing: 'sameArea' }))).toEqual([]);

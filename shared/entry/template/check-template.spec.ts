@@ -78,6 +78,11 @@ describe('a template that is wrong', () => {
       'phases[0].duration.crewSize: must be 1 to 20 people, got 0',
     ],
     [
+      'half a person',
+      (t) => (phase(t, 'demo').duration.crewSize = 1.5),
+      'phases[0].duration.crewSize: must be a whole number, got 1.5',
+    ],
+    [
       'a negative rate',
       (t) => (phase(t, 'demo').duration.rates[0].minutesPerUnit = -1),
       'phases[0].duration.rates[0].minutesPerUnit: must be 0 to 5000 min, got -1',
