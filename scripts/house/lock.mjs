@@ -7,25 +7,32 @@ import { setTimeout as sleep } from 'node:timers/promises';
  * number having gone to a process that started at another time.
  */
 
-/** When a process started, in the system's own count; undefined where the system does not tell. */
-export function startOf(pid) {
+/** State and start of a process as the system counts it; undefined where the system does not tell. */
+function statOf(pid) {
   try {
     const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
-    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
+    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+    return { state: fields[0], start: fields[19] };
   } catch {
     return undefined;
   }
 }
 
-/** Whether the process that is named by number and start still runs. */
+/** When a process started, in the system's own count; undefined where the system does not tell. */
+export function startOf(pid) {
+  return statOf(pid)?.start;
+}
+
+/** Whether the process that is named by number and start still runs; one that is only not yet buried does not. */
 export function runs({ pid, start }) {
   try {
     process.kill(pid, 0);
   } catch (error) {
     if (error.code !== 'EPERM') return false;
   }
-  const now = startOf(pid);
-  return start === undefined || now === undefined || now === start;
+  const stat = statOf(pid);
+  if (stat?.state === 'Z' || stat?.state === 'X') return false;
+  return start === undefined || stat === undefined || stat.start === start;
 }
 
 const self = () => ({ pid: process.pid, start: startOf(process.pid) });

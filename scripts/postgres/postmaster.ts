@@ -9,13 +9,24 @@ export interface Postmaster {
   readonly ready: boolean;
 }
 
+/** Whether a process has ended but is not yet buried by its parent. */
+function unburied(pid: number): boolean {
+  try {
+    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
+    return /^[ZX]/.test(stat.slice(stat.lastIndexOf(')') + 2));
+  } catch {
+    return false;
+  }
+}
+
+/** Whether a process runs. */
 export function alive(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === 'EPERM';
   }
+  return !unburied(pid);
 }
 
 /** The folder a process works in, or undefined where the system does not tell. */

@@ -27,7 +27,7 @@ export async function serve(lock) {
     const given = process.env.DATABASE_URL;
     if (given) await migrate(given);
     else say('Starting the database ...');
-    const own = given ? undefined : await ownDatabase((how) => stops.push(how));
+    const own = given ? undefined : await ownDatabase((how) => stops.push(how), leave);
     if (own?.adopted) say('Took over the database that an earlier start had left running.');
 
     const port = await choosePort(process.env);
