@@ -60,13 +60,13 @@ const CASES: Record<keyof typeof RULES, { pass: () => Finding; fail: () => Findi
 };
 
 describe('every rule', () => {
-  const helpers = ['finding', 'say', 'spread', 'rules', 'design-findings'];
+  const notRules = ['finding', 'say', 'spread', 'rules', 'design-findings'];
 
   it('is a file and a row in the list', () => {
     const files = readdirSync(new URL('.', import.meta.url))
       .filter((file) => file.endsWith('.ts') && !file.endsWith('.spec.ts'))
       .map((file) => file.replace('.ts', ''))
-      .filter((name) => !helpers.includes(name));
+      .filter((name) => !notRules.includes(name));
     expect(files.sort()).toEqual(Object.keys(RULES).sort());
   });
 
@@ -117,7 +117,7 @@ describe('boundaries', () => {
   });
 });
 
-describe('helpers', () => {
+describe('what rules print with', () => {
   it('prints numbers as a tape is read', () => {
     expect(say(7.5, 'in')).toBe('7.5 in');
     expect(say(1 / 3, 'in')).toBe('0.333 in');
