@@ -24,6 +24,3 @@ export const RULES = {
   'uncut-cable': uncutCable,
   'walk-base': walkBase,
 } as const;
-
-/** Name of a rule. */
-export type RuleName = keyof typeof RULES;
