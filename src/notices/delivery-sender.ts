@@ -70,6 +70,7 @@ export class DeliverySender {
       const { origin } = this.config;
       const providerId = await this.mailer.send({
         messageId: messageIdOf(row.id, origin),
+        date: now,
         thread: notice.jobId && threadOf(notice.jobId, origin),
         to: { name: recipient.name, address: recipient.email },
         subject: message.subject,

@@ -10,6 +10,7 @@ export const NO_MAIL_SERVER = 'no mail server is set';
 /** One e-mail to one person. */
 export interface Mail {
   readonly messageId: string;
+  readonly date: Date;
   /** Message that this one belongs under in a mail program. */
   readonly thread: string | null;
   readonly to: { readonly name: string; readonly address: string };
@@ -52,6 +53,7 @@ export class Mailer implements OnModuleDestroy {
       text: mail.text,
       html: mail.html,
       messageId: mail.messageId,
+      date: mail.date,
       ...(mail.thread ? { inReplyTo: mail.thread, references: [mail.thread] } : {}),
       headers: { 'Auto-Submitted': 'auto-generated' },
     });
