@@ -19,9 +19,11 @@ export type Outcome = {
 
 /** Speaks GraphQL over HTTP with a running service, as a browser would: with the session's cookie. */
 export class ApiClient {
+  private signInAgain: (() => Promise<ApiClient>) | undefined;
+
   constructor(
     readonly url: string,
-    readonly cookie?: string,
+    public cookie?: string,
   ) {}
 
   /** Signs in through the API. @throws Error with the service's answer when it refuses. */
@@ -36,7 +38,9 @@ export class ApiClient {
     );
     const cookie = response.headers.get('set-cookie')?.split(';')[0];
     if (!cookie) throw new Error(`Signing in as ${email} failed: ${await response.text()}`);
-    return new ApiClient(url, cookie);
+    const client = new ApiClient(url, cookie);
+    client.signInAgain = () => ApiClient.signedIn(url, email, password);
+    return client;
   }
 
   /** Sends a document and gives the whole answer. */
@@ -48,9 +52,17 @@ export class ApiClient {
     return (await response.json()) as Answer<T>;
   }
 
-  /** Sends a document and gives its data. @throws Error when there are errors. */
+  /**
+   * Sends a document and gives its data. A session that has run out is opened once more.
+   *
+   * @throws Error when there are errors.
+   */
   async data<T = Record<string, never>>(query: string, variables: Record<string, unknown> = {}): Promise<T> {
-    const answer = await this.ask<T>(query, variables);
+    let answer = await this.ask<T>(query, variables);
+    if (answer.errors?.[0]?.extensions?.code === 'not-signed-in' && this.signInAgain) {
+      this.cookie = (await this.signInAgain()).cookie ?? '';
+      answer = await this.ask<T>(query, variables);
+    }
     if (answer.errors || !answer.data) throw new Error(`${query}\n${JSON.stringify(answer.errors, null, 2)}`);
     return answer.data;
   }

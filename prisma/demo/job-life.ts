@@ -41,42 +41,19 @@ export class JobLife {
     private readonly options: LifeOptions = {},
   ) {}
 
+  /** The next moment at which the plan, as last seen, has something to do; null when it has nothing. */
+  due: Date | null = new Date(0);
+
   /** Does everything that is due at this moment; true when anything was done. */
   async work(now: Date): Promise<boolean> {
-    let worked = false;
-    for (let round = 0; round < 40; round += 1) {
+    for (let round = 0; round < 60; round += 1) {
       const job = await viewJob(this.hands.office, this.jobId);
-      if (!(await this.one(job, now))) return worked;
-      worked = true;
+      if (!(await this.one(job, now))) {
+        this.due = nextDue(job, now);
+        return round > 0;
+      }
     }
     throw new Error(`Job ${this.jobId} finds no end of work at ${now.toISOString()}`);
-  }
-
-  /** The next moment at which the plan has something to do. */
-  async next(now: Date): Promise<Date | null> {
-    const job = await viewJob(this.hands.office, this.jobId);
-    const moments = [
-      ...job.phases.flatMap((phase) =>
-        phase.state === 'waiting'
-          ? [phase.planned?.startAt]
-          : phase.state === 'started'
-            ? [phase.planned?.finishAt]
-            : [],
-      ),
-      ...job.clearances.flatMap((clearance) =>
-        clearance.state === 'requested' ? [clearance.expectedAt] : [],
-      ),
-      ...job.inspections.flatMap((inspection) =>
-        inspection.state === 'needed'
-          ? [askAt(inspection)?.toISOString()]
-          : inspection.state === 'booked'
-            ? [inspection.visitTo]
-            : [],
-      ),
-      ...job.placements.flatMap((placement) => [placement.predictedReleaseAt]),
-    ];
-    const later = moments.flatMap((text) => (text ? [new Date(text)] : [])).filter((at) => at > now);
-    return later.length === 0 ? null : new Date(Math.min(...later.map((at) => at.getTime())));
   }
 
   /** Does the first thing that is due; false when nothing is. */
@@ -122,6 +99,11 @@ export class JobLife {
       await must(this.hands.office, 'receiveHeatingSet', {
         jobId: job.id,
         key: set.key,
+        watts: set.watts,
+        volts: set.volts,
+        ohms: set.ohms,
+        heatedFeet: set.heatedFeet,
+        coldLeadFeet: set.coldLeadFeet,
         receivedAt: now.toISOString(),
       });
       await this.reading(job, set.id, 'received', null, now);
@@ -295,7 +277,7 @@ export class JobLife {
       sectionInches: footing ? 10 : 8,
       placedTempF: 62,
       accelerated: true,
-      protection: 'tent heated for 11 hours, then insulated blankets',
+      protection: ['enclosure', 'heater', 'blanket'],
     });
     this.tell(now, `placed: ${phase.name}`);
     return true;
@@ -363,6 +345,25 @@ export class JobLife {
   private tell(at: Date, text: string): void {
     this.options.tell?.({ at, text });
   }
+}
+
+function nextDue(job: JobView, now: Date): Date | null {
+  const moments = [
+    ...job.phases.map(({ state, planned }) =>
+      state === 'waiting' ? planned?.startAt : state === 'started' ? planned?.finishAt : null,
+    ),
+    ...job.clearances.map(({ state, expectedAt }) => (state === 'requested' ? expectedAt : null)),
+    ...job.inspections.map((inspection) =>
+      inspection.state === 'needed'
+        ? askAt(inspection)?.toISOString()
+        : inspection.state === 'booked'
+          ? inspection.visitTo
+          : null,
+    ),
+    ...job.placements.map(({ predictedReleaseAt }) => predictedReleaseAt),
+  ];
+  const later = moments.flatMap((text) => (text ? [new Date(text)] : [])).filter((at) => at > now);
+  return later.length === 0 ? null : new Date(Math.min(...later.map((at) => at.getTime())));
 }
 
 /** A day before the last moment that still gives the planned visit. */

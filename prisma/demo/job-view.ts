@@ -66,7 +66,11 @@ export interface InspectionView {
 export interface SetView {
   readonly id: string;
   readonly key: string;
+  readonly watts: number;
+  readonly volts: number;
   readonly ohms: number;
+  readonly heatedFeet: number;
+  readonly coldLeadFeet: number;
   readonly receivedAt: string | null;
   readonly areas: readonly { readonly id: string; readonly key: string }[];
   readonly readings: readonly {
@@ -117,7 +121,7 @@ const JOB = `query($id: ID!) { job(id: $id) {
     holdPoints { id key kind gate state title readingStage items { id label unit many limitText required } } }
   clearances { id key title state expectedAt }
   inspections { id key title state attempt visitFrom visitTo plannedVisit { startAt finishAt requestBy } }
-  heatingSets { id key ohms receivedAt areas { id key } readings { stage accepted area { id } } }
+  heatingSets { id key watts volts ohms heatedFeet coldLeadFeet receivedAt areas { id key } readings { stage accepted area { id } } }
   hookups { id state needs { id met text } energisingNeeds { id met text } energiseAllowedAt energisedAt heatingSet { id } }
   placements { id placedAt predictedReleaseAt phase { id key } readings { at concreteF } strength { psi requiredPsi basis } }
 } }`;

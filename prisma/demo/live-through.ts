@@ -5,7 +5,7 @@ const HOUR = 3_600_000;
 
 /**
  * Lets several jobs be worked side by side from one moment to another: the clock jumps from one due moment to the
- * next.
+ * next, and each job is looked at when it is due and every morning.
  *
  * @param started gives the jobs that exist at a moment; new ones are entered by it.
  * @param each called after each moment, for what the office does besides.
@@ -16,17 +16,18 @@ export async function liveThrough(
   started: (now: Date) => Promise<readonly JobLife[]>,
   each: (now: Date) => Promise<void> = async () => undefined,
 ): Promise<void> {
-  let now = span.from;
-  while (now <= span.to) {
+  let looked = '';
+  for (let now = span.from; now <= span.to;) {
     hands.setClock(now);
     const lives = await started(now);
-    let worked = false;
-    for (const life of lives) worked = (await life.work(now)) || worked;
-    await each(now);
-    const nexts = await Promise.all(lives.map((life) => life.next(now)));
-    const later = nexts.flatMap((next) => (next && next > now ? [next.getTime()] : []));
-    const fallback = now.getTime() + 12 * HOUR;
-    now = new Date(Math.min(fallback, ...later.map((at) => Math.max(at, now.getTime() + HOUR / 4))));
+    const morning = now.toISOString().slice(0, 10) !== looked;
+    looked = now.toISOString().slice(0, 10);
+    for (const life of lives) if (morning || (life.due && life.due <= now)) await life.work(now);
+    if (morning) await each(now);
+    const due = lives.flatMap((life) => (life.due && life.due > now ? [life.due.getTime()] : []));
+    now = new Date(
+      Math.min(now.getTime() + 12 * HOUR, ...due.map((at) => Math.max(at, now.getTime() + HOUR / 4))),
+    );
   }
   hands.setClock(span.to);
 }

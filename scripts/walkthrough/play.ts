@@ -151,7 +151,7 @@ async function liveUntilEnergised(
       phases.every(({ state }) => state === 'done' || state === 'dropped')
     )
       return;
-    const next = (await life.next(now))?.getTime() ?? Number.POSITIVE_INFINITY;
+    const next = life.due?.getTime() ?? Number.POSITIVE_INFINITY;
     now = new Date(Math.min(now.getTime() + 6 * HOUR, Math.max(next, now.getTime() + HOUR / 4)));
   }
   throw new Error('The job was not energised within 200 days');
