@@ -15,12 +15,12 @@ export function bestPlace(
   crews: readonly (Crew | null)[],
   floors: readonly Bound[],
 ): Found | NotFound {
-  const gates = gatesOf(state, node);
+  const bounds = [...gatesOf(state, node), ...floors];
   const preferred = preferredCrew(node);
   let best: Found | undefined;
   let failure: NotFound | undefined;
   for (const crew of crews) {
-    const place = placeWith(state, node, crew, [...gates, ...floors]);
+    const place = placeWith(state, node, crew, bounds, best?.start ?? Infinity);
     if (!place.found) failure ??= place;
     else if (!best || isBetter(place, best, preferred)) best = place;
   }
@@ -43,7 +43,13 @@ export function gatesOf(state: State, node: Node): Bound[] {
   return gateBounds(node, (id) => state.visitOf(node.visits.find((v) => v.inspection.id === id)!));
 }
 
-function placeWith(state: State, node: Node, crew: Crew | null, floors: readonly Bound[]): Found | NotFound {
+function placeWith(
+  state: State,
+  node: Node,
+  crew: Crew | null,
+  floors: readonly Bound[],
+  latest: number,
+): Found | NotFound {
   const { problem } = state;
   const hours = problem.hoursOf(node, crew);
   const ready = readyBound(node, hours, state.outcomes, problem.input.now);
@@ -61,6 +67,7 @@ function placeWith(state: State, node: Node, crew: Crew | null, floors: readonly
     stock: state.stock,
     idOf: (index) => problem.nodes[index]!.id,
     horizon: problem.end,
+    latest,
   });
 }
 

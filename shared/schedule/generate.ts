@@ -10,6 +10,7 @@ import type { Node, Problem } from './problem.js';
 import { isFrozen, isPinned, rankPhases } from './rank.js';
 import { RankQueue } from './rank-queue.js';
 import { slot, type Slot } from './slot.js';
+import type { Shortage } from './stock-profile.js';
 import { placeFinished, placeStarted } from './started.js';
 import { State, type Reservation } from './state.js';
 import { hopeless, neverFree, neverReleased, notFound, onCycle } from './unplaced.js';
@@ -92,7 +93,7 @@ class Generator {
       if (!hasStarted(node)) this.state.settle(node, onCycle(node));
     }
     for (const node of this.byRank) this.reserve(node);
-    for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node);
+    for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node, this.state.mark());
     this.drain();
     for (const node of this.order.onCycle) {
       if (!this.state.isSettled(node)) this.settle(node);
@@ -138,7 +139,7 @@ class Generator {
     const floors: Bound[] = [];
     for (;;) {
       this.settleOnce(node, floors);
-      const short = this.settleReleases(node);
+      const short = this.settleReleases(node, mark);
       const outcome = this.state.outcomes[node.index];
       if (!outcome?.placed || outcome.state !== 'planned') return;
       const stuck = this.stuckRelease(node);
@@ -149,6 +150,8 @@ class Generator {
         : short!.at === null && neverFree(node, short!.reason);
       this.state.undoTo(mark);
       if (failed) {
+        const kept = this.state.reservationOf(node);
+        if (kept && !kept.started) this.moved.add(node);
         this.state.settle(node, failed, this.state.unreserve(node));
         return;
       }
@@ -198,7 +201,7 @@ class Generator {
    * Places the way to every phase that releases what this one holds.
    * @returns where to try again when the stock does not last that long
    */
-  private settleReleases(node: Node): Shortfall | undefined {
+  private settleReleases(node: Node, mark: number): Shortfall | undefined {
     const outcome = this.state.outcomes[node.index];
     const holds = node.phase.holds ?? [];
     if (!outcome?.placed || holds.every((hold) => hold.untilPhaseId === undefined)) return undefined;
@@ -208,15 +211,20 @@ class Generator {
     }
     this.open.delete(node);
     for (const { poolId } of holds) {
-      const loans = this.state.stock.loansOf(poolId).filter((loan) => loan.node === node);
-      for (const loan of loans) {
-        const short = this.state.stock.overdrawnDuring(loan);
-        if (!short) continue;
-        const at = short.to === Infinity ? null : slot(short.to);
-        return { at, reason: this.state.stock.blame(poolId, short, node) };
+      for (const loan of this.state.stock.loansOf(poolId)) {
+        const short = loan.node === node ? this.state.stock.shortDuring(loan) : undefined;
+        if (short) return this.shortfall(node, poolId, short, mark);
       }
     }
     return undefined;
+  }
+
+  /** Stock that comes back only by what this phase itself leads to never comes back for it. */
+  private shortfall(node: Node, poolId: string, short: Shortage, mark: number): Shortfall {
+    const reason = this.state.stock.blame(poolId, short, node);
+    const since = new Set(this.state.since(mark).map(({ id }) => id));
+    const circular = since.has(reason.releasedBy ?? reason.phaseId);
+    return { at: circular || short.to === Infinity ? null : slot(short.to), reason };
   }
 
   /** The first phase that was to give back what this one holds and has no place. */

@@ -41,6 +41,8 @@ export interface Node {
   readonly crews: readonly Crew[];
   readonly needsCrew: boolean;
   readonly weather: WeatherCover | null;
+  /** The same for phases under the same weather sets. */
+  readonly weatherKey: string;
   readonly ins: Edge[];
   readonly outs: Edge[];
   readonly visits: Visit[];
@@ -97,10 +99,15 @@ export class Problem {
     return this.byId.get(id)!;
   }
 
+  /** A calendar by its id. */
+  calendar(id: string): CompiledCalendar {
+    return this.calendars.get(id)!;
+  }
+
   /** Open hours of a phase when done by `crew`. */
   hoursOf(node: Node, crew: Crew | null): Hours {
     const calendarId = (crew && node.length > 0 ? crew.calendarId : node.phase.calendarId) ?? null;
-    const key = JSON.stringify([calendarId, weatherKey(node.phase)]);
+    const key = `${JSON.stringify(calendarId)} ${node.weatherKey}`;
     let hours = this.hours.get(key);
     if (!hours) {
       const own = calendarId === null ? this.always : this.calendars.get(calendarId)!;
@@ -124,6 +131,7 @@ export class Problem {
       needsCrew,
       crews: needsCrew ? this.crewsFor(phase) : [],
       weather: this.coverOf(phase),
+      weatherKey: weatherKey(phase),
       ins: [],
       outs: [],
       visits: [],

@@ -19,6 +19,8 @@ export interface SearchContext {
   readonly stock: Stock;
   readonly idOf: (index: number) => string;
   readonly horizon: Slot;
+  /** A later start is of no use: another crew has an earlier one. */
+  readonly latest: number;
 }
 
 /** The earliest place with one crew. */
@@ -49,6 +51,7 @@ export interface NotFound {
  */
 export function findEarliest(context: SearchContext): Found | NotFound {
   const { node, crew, hours, ready, timeline, stock, horizon } = context;
+  const need = { slots: node.length, working: node.phase.duration.kind === 'work' };
   const trail: TrailStep[] = [];
   let at = ready.at;
   const push = (to: Slot, reason: Reason): void => {
@@ -72,7 +75,8 @@ export function findEarliest(context: SearchContext): Found | NotFound {
     if (finish > horizon) {
       return { found: false, reason: bindingReason(ready.reason, trail), poolId: null };
     }
-    const busy = timeline?.firstIn(at, finish);
+    if (at > context.latest) return { found: false, reason: ready.reason, poolId: null };
+    const busy = timeline?.blockedUntil(at, finish, need);
     if (busy) {
       const phaseId = context.idOf(busy.owner);
       push(busy.to, { kind: 'crew', crewId: crew!.id, phaseId, until: busy.to });

@@ -32,7 +32,8 @@ export class State {
     this.visits = problem.visits.map(() => undefined);
     this.waiting = problem.nodes.map((node) => prerequisites(node).length);
     this.stock = new Stock(problem);
-    for (const crew of problem.crews) this.crews.set(crew.id, new CrewTimeline());
+    for (const crew of problem.crews)
+      this.crews.set(crew.id, new CrewTimeline(problem.calendar(crew.calendarId)));
   }
 
   timeline(crewId: string): CrewTimeline {

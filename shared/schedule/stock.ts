@@ -90,9 +90,13 @@ export class Stock {
     return first;
   }
 
-  /** The first time from `from` on that a pool is overdrawn while a loan lasts. */
-  overdrawnDuring(loan: Loan): Shortage | undefined {
-    return this.pools.get(loan.hold.poolId)!.profile.firstShort(loan.from, loan.to, 0);
+  /** The first shortage that a loan meets, up to when the others leave enough for it. */
+  shortDuring({ hold, from, to }: Loan): Shortage | undefined {
+    const { profile } = this.pools.get(hold.poolId)!;
+    profile.add(from, to, -hold.quantity);
+    const short = profile.firstShort(from, to, hold.quantity);
+    profile.add(from, to, hold.quantity);
+    return short;
   }
 
   /** Every stretch in which more is out of a pool than it has. */
@@ -110,7 +114,7 @@ export class Stock {
   }
 
   /** Who has the equipment that comes back at the end of a shortage. */
-  blame(poolId: string, short: Shortage, self: Node): Reason {
+  blame(poolId: string, short: Shortage, self: Node): Extract<Reason, { kind: 'equipment' }> {
     const { loans } = this.pools.get(poolId)!;
     const out = loans.filter((l) => l.node !== self && l.from < short.to && l.to > short.from);
     const back = out.filter((l) => l.to === short.to);

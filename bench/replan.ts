@@ -1,0 +1,120 @@
+import { performance } from 'node:perf_hooks';
+import { calendarFromWeek } from '../shared/schedule/calendar-from-week.js';
+import type { Link, Phase, PlanInput, WeatherSet } from '../shared/schedule/model.js';
+import { plan } from '../shared/schedule/plan.js';
+import { slot } from '../shared/schedule/slot.js';
+import { verify } from '../shared/schedule/verify/verify.js';
+
+/** A small seeded generator (mulberry32), so that every run measures the same portfolio. */
+function seeded(seed: number): (below: number) => number {
+  let state = seed;
+  return (below) => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) % below;
+  };
+}
+
+const TRADES = ['labour', 'mason', 'mason', 'cable', 'mason', 'electrician'];
+
+/** An invented portfolio: chains of sixteen phases with cures, weather, blankets held over cures and both kinds of lag. */
+function portfolio(jobs: number): PlanInput {
+  const pick = seeded(20_240_111);
+  const horizon = 96 * 7 * 52 * 3;
+  const hours = [{ from: '07:00', to: '15:30' }];
+  const week = {
+    zone: 'America/New_York',
+    weekly: { monday: hours, tuesday: hours, wednesday: hours, thursday: hours, friday: hours },
+    exceptions: {},
+  };
+  const open = calendarFromWeek(week, Date.UTC(2024, 0, 8, 5), horizon);
+  const weather: WeatherSet[] = [];
+  const phases: Phase[] = [];
+  const links: Link[] = [];
+  for (let j = 0; j < jobs; j++) {
+    const holds = Array.from({ length: 6 }, () => {
+      const from = slot(pick(96 * 60));
+      const cause = { kind: 'limit', limitId: 'air', value: 30, hour: from, text: 'below 40 °F' } as const;
+      return { from, to: slot(from + 8 + pick(60)), cause };
+    });
+    weather.push({ id: `site-${j}`, holds });
+    for (let p = 0; p < 16; p++) {
+      const id = `${j}-${String(p).padStart(2, '0')}`;
+      const cure = p === 5 || p === 12;
+      const pour = p === 4 || p === 11;
+      phases.push({
+        id,
+        jobId: `job-${j}`,
+        duration: cure
+          ? { kind: 'elapsed', slots: 96 * (1 + pick(3)) }
+          : {
+              kind: 'work',
+              slots: 4 + pick(40 - (pour ? 20 : 0)),
+              mode: pour ? 'continuous' : 'interruptible',
+            },
+        ...(cure ? {} : { trade: TRADES[p % TRADES.length]!, weatherIds: p % 3 === 0 ? [] : [`site-${j}`] }),
+        ...(pour
+          ? {
+              holds: [
+                {
+                  poolId: `pool-${pick(3)}`,
+                  quantity: 1 + pick(3),
+                  untilPhaseId: `${j}-${String(p + 1).padStart(2, '0')}`,
+                },
+              ],
+            }
+          : {}),
+      });
+      if (p === 0) continue;
+      const lag = pick(4) === 0 ? pick(16) : 0;
+      const lagIn = pick(2) === 0 ? 'working' : 'elapsed';
+      const from = `${j}-${String(p - 1).padStart(2, '0')}`;
+      links.push({ id: `link-${id}`, from, to: id, kind: pick(8) === 0 ? 'SS' : 'FS', lag, lagIn });
+    }
+  }
+  return {
+    horizon,
+    now: slot(0),
+    freezeUntil: slot(0),
+    calendars: [{ id: 'weekdays', open }],
+    crews: Array.from({ length: 12 }, (_, i) => ({
+      id: `crew-${i}`,
+      trades: i < 6 ? ['mason'] : i < 9 ? ['labour'] : i < 11 ? ['cable'] : ['electrician'],
+      calendarId: 'weekdays',
+    })),
+    pools: [0, 1, 2].map((i) => ({ id: `pool-${i}`, quantity: 12 })),
+    weather,
+    inspections: [],
+    jobs: Array.from({ length: jobs }, (_, j) => ({ id: `job-${j}`, priority: pick(3) })),
+    phases,
+    links,
+  };
+}
+
+function median(run: () => void, times: number): number {
+  const taken = Array.from({ length: times }, () => {
+    const start = performance.now();
+    run();
+    return performance.now() - start;
+  });
+  return taken.sort((a, b) => a - b)[Math.floor(times / 2)]!;
+}
+
+const jobs = Number(process.argv[process.argv.indexOf('--jobs') + 1] || 200);
+const input = portfolio(jobs);
+const cold = median(() => plan(input), 1);
+const warm = median(() => plan(input), 15);
+const half = portfolio(Math.ceil(jobs / 2));
+const halfWarm = median(() => plan(half), 15);
+const made = plan(input);
+const result = {
+  jobs,
+  phases: input.phases.length,
+  coldMs: Math.round(cold * 10) / 10,
+  fullMs: Math.round(warm * 10) / 10,
+  growthWhenDoubled: Math.round((warm / halfWarm) * 100) / 100,
+  unplanned: made.phases.filter((phase) => phase.state === 'unplanned').length,
+  violations: verify(input, made).length,
+};
+console.log(JSON.stringify(result));
