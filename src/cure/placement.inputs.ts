@@ -29,16 +29,17 @@ export class RecordPlacementInput extends KeyedInput {
   readonly requiredPsi?: number | null;
 
   @Field(() => Boolean, {
-    defaultValue: false,
-    description: 'Whether an accelerator is in the mixture. The estimate does not count on it.',
+    nullable: true,
+    description:
+      'Whether an accelerator is in the mixture; no when left out. The estimate does not count on it.',
   })
-  readonly accelerated!: boolean;
+  readonly accelerated?: boolean | null;
 
   @Field(() => [String], {
-    defaultValue: [],
-    description: 'What keeps it warm: blanket, enclosure, heater.',
+    nullable: true,
+    description: 'What keeps it warm: blanket, enclosure, heater; nothing when left out.',
   })
-  readonly protection!: string[];
+  readonly protection?: string[] | null;
 }
 
 @InputType({ description: 'Records a temperature read in a placement.' })
@@ -73,10 +74,15 @@ export const placementSchema = z.object({
   sectionInches: between(0.25, 120, 'in'),
   placedTempF: between(32, 120, '°F; what is colder than 32 °F is not placed'),
   requiredPsi: between(0, 10_000, 'psi').nullish(),
-  accelerated: z.boolean(),
+  accelerated: z
+    .boolean()
+    .nullish()
+    .transform((given) => given ?? false),
   protection: z
     .array(z.enum(['blanket', 'enclosure', 'heater'], { error: 'must be blanket, enclosure or heater' }))
-    .max(3),
+    .max(3)
+    .nullish()
+    .transform((given) => given ?? []),
 });
 
 /** Schema of a temperature. */
