@@ -10,6 +10,7 @@ import { formatError, singleErrors } from './error-formatter.js';
 import { documentLimits } from './limits.js';
 import type { RequestContext } from './request-context.js';
 import { SignedInGuard } from './signed-in.guard.js';
+import './strict-date-time.js';
 
 /** The GraphQL endpoint: code first, compiled documents, bounded, batching off. */
 @Module({
