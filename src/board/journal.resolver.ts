@@ -1,7 +1,6 @@
 import { Args, ID, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import { Job, JobReader } from '../jobs/jobs.face.js';
-import { Person } from '../people/person.model.js';
-import { PeopleService } from '../people/people.service.js';
+import { PeopleService, Person } from '../people/people.face.js';
 import type { Context } from '../platform/context.js';
 import { connectionType, PageArgs } from '../platform/graphql/page.js';
 import { Ctx } from '../platform/graphql/request-context.js';

@@ -1,6 +1,6 @@
 import { Args, ID, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import type { Crew as CrewRow } from '../generated/prisma/client.js';
-import { Person } from '../people/person.model.js';
+import { Person } from '../people/people.face.js';
 import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { Crew } from './crew.model.js';

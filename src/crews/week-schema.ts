@@ -24,7 +24,7 @@ const range = z
 export const dayHours = z
   .array(range)
   .max(6, { error: 'has more than 6 stretches; join those that touch' })
-  .refine((hours) => hours.every((one, index) => index === 0 || hours[index - 1]![1] <= one[0]), {
+  .refine((hours) => hours.every(([from], index) => (hours[index - 1]?.[1] ?? '00:00') <= from), {
     error: 'must be in order of time and must not overlap',
   });
 

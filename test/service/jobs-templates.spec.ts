@@ -40,7 +40,7 @@ describe('templates', () => {
   const save = (input: object) =>
     mine.client.change<Outcome>('saveTemplate', input as Record<string, unknown>, SAVED);
   const edited = (change: (body: Loose) => void): string => {
-    const body = JSON.parse(JSON.stringify(HEATED_ENTRY)) as Loose;
+    const body = JSON.parse(JSON.stringify(HEATED_ENTRY));
     change(body);
     return JSON.stringify(body);
   };

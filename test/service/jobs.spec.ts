@@ -303,6 +303,15 @@ describe('jobs', () => {
       expect(free.job).toMatchObject({ dueAt: null, priority: 2, revision: 3 });
     });
 
+    it('refuse a date that is none', async () => {
+      const { job } = await create();
+      const answer = await mine.client.ask(
+        'mutation($input: UpdateJobInput!) { updateJob(input: $input) { __typename } }',
+        { input: { clientKey: randomUUID(), jobId: job?.id, dueAt: 'soon' } },
+      );
+      expect(answer.errors?.[0]?.extensions?.code).toBe('bad-request');
+    });
+
     it('keep a priority between 1 and 9', async () => {
       const { job } = await create();
       const outcome = await change('updateJob', { jobId: job?.id, priority: 10 });

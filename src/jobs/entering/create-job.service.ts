@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { z } from 'zod';
 import { expandTemplate } from '../../../shared/entry/expand/expand-template.js';
 import type { EntryPlanDraft } from '../../../shared/entry/template/draft.js';
-import type { Prisma, Site } from '../../generated/prisma/client.js';
+import type { Site } from '../../generated/prisma/client.js';
 import { ChangeRunner } from '../../platform/change/change-runner.js';
 import type { Context } from '../../platform/context.js';
 import { companyRow } from '../../platform/database/company-row.js';
@@ -55,7 +55,7 @@ export class CreateJobService {
           templateId,
           dueAt: input.dueAt ?? null,
           measurement: entered,
-          quantities: draft.quantities as Prisma.InputJsonObject,
+          quantities: draft.quantities,
           createdAt: change.now,
         },
       });

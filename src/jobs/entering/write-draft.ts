@@ -1,5 +1,4 @@
 import type { EntryPlanDraft } from '../../../shared/entry/template/draft.js';
-import type { Prisma } from '../../generated/prisma/client.js';
 import type { Change } from '../../platform/change/change.js';
 import { DraftIds } from './draft-ids.js';
 import { heatingSetRow } from './heating-set-row.js';
@@ -10,7 +9,7 @@ export interface DraftOwner {
   readonly jobId: string;
   readonly authorityId: string | null;
   /** Pools by kind of equipment. */
-  readonly pools: ReadonlyMap<string, string>;
+  readonly pools: DraftIds;
 }
 
 const KEYED = { key: true, id: true } as const;
@@ -26,7 +25,7 @@ export async function writeDraft(change: Change, draft: EntryPlanDraft, owner: D
       data: draft.areas.map((area) => ({
         ...own,
         ...area,
-        quantities: area.quantities as Prisma.InputJsonObject,
+        quantities: area.quantities,
       })),
     }),
   );
@@ -44,7 +43,7 @@ export async function writeDraft(change: Change, draft: EntryPlanDraft, owner: D
   await tx.equipmentHold.createMany({
     data: draft.equipmentHolds.map(({ pool, quantity, from, until }) => ({
       companyId: own.companyId,
-      poolId: owner.pools.get(pool)!,
+      poolId: owner.pools.of(pool),
       quantity,
       fromPhaseId: phases.of(from),
       untilPhaseId: phases.of(until),
