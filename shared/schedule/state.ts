@@ -90,7 +90,8 @@ export class State {
     const ended: { loan: Loan }[] = [];
     if (outcome.placed) {
       const { crew, start, finish } = outcome;
-      if (crew && node.length > 0) clash = this.timeline(crew.id).take(start, finish, node.index);
+      const past = finish <= this.problem.input.now;
+      if (crew && node.length > 0 && !past) clash = this.timeline(crew.id).take(start, finish, node.index);
       loans = this.stock.lend(node, start, finish, this.outcomes);
       for (const loan of loans) if (loan.to === Infinity) this.watch(loan);
       for (const loan of this.loansBy.get(node) ?? []) {

@@ -1,7 +1,7 @@
 import type { Book } from './book.js';
 import { violation, type Violation } from './violation.js';
 
-/** A fitting crew does each phase, and no crew does two at once. */
+/** A fitting crew does each phase, and from now on no crew does two at once. */
 export function checkCrews(book: Book): Violation[] {
   const found: Violation[] = [];
   const taken = new Map<string, { id: string; start: number; finish: number }[]>();
@@ -19,12 +19,12 @@ export function checkCrews(book: Book): Violation[] {
     const list = taken.get(crew.id) ?? [];
     for (const other of list) {
       const meet = other.start < at.finish && at.start < other.finish;
-      const bothDone = [at.id, other.id].every((id) => book.planned.get(id)!.state === 'done');
+      const past = Math.min(other.finish, at.finish) <= book.input.now;
       const owned = book.says(
         'crewDoubled',
         (c) => c.crewId === crew.id && (c.phaseIds.includes(at.id) || c.phaseIds.includes(other.id)),
       );
-      if (meet && !bothDone && !owned)
+      if (meet && !past && !owned)
         found.push(violation('crew', crew.id, `on ${other.id} and ${at.id} at once`));
     }
     list.push({ id: at.id, start: at.start, finish: at.finish });
