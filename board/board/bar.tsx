@@ -1,8 +1,9 @@
 import { memo } from 'react';
 import { GateSymbol } from '../draw/gate-symbol.js';
+import { CommittedRule } from './committed-rule-mark.js';
 import { BarDrawing } from './bar-drawing.js';
 import type { PlacedBar } from './layout/lay-out-row.js';
-import { LANE, MEASURES } from './layout/measures.js';
+import { LANE } from './layout/measures.js';
 import { barWords } from './words/bar-words.js';
 
 interface BarProps {
@@ -39,7 +40,7 @@ export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, on
           style={end === 'finish' ? { left: Math.max(12, width - 12) } : undefined}
         >
           <GateSymbol kind={shown.kind} state={shown.state} />
-          {count > 1 && reach > 60 && <span className="bar-gate-count">{count}</span>}
+          {count > 1 && reach > 60 && <span data-count={count} />}
         </span>
       ))}
       <BarDrawing bar={bar} />
@@ -55,16 +56,7 @@ export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, on
           <span className="bar-name">{name}</span>
         </span>
       )}
-      {rule && (
-        <span
-          className="bar-rule"
-          style={{
-            left: rule.left - left,
-            width: rule.right - rule.left,
-            top: MEASURES.gateBand + MEASURES.barHeight + 2,
-          }}
-        />
-      )}
+      {rule && <CommittedRule rule={rule} bar={{ left, right: left + width }} />}
     </div>
   );
 });

@@ -4,7 +4,7 @@ import { ROLE_WORDS } from '../session/role-words.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { stretchWords } from '../time/moment-words.js';
-import { stateWords } from '../words/phase-words.js';
+import { phaseTitle, stateWords } from '../words/phase-words.js';
 import type { SitePhase } from './day-sections.js';
 import { HoldPointSheet } from './hold-point-sheet.js';
 import './phase-card.css';
@@ -19,7 +19,7 @@ export function PhaseCard({ phase, zone }: PhaseCardProps) {
   const { me } = useSignedIn();
   const { planned, job } = phase;
   const open = phase.holdPoints.filter(({ state }) => state === 'open' || state === 'refused');
-  const title = phase.area ? `${phase.name}, ${phase.area.name}` : phase.name;
+  const title = phaseTitle(phase);
   return (
     <article className="phase-card" aria-label={`${job.number} ${title}`}>
       <HatchBand hatch={phase.hatch} wait={phase.durationKind === 'elapsed'} />

@@ -3,23 +3,22 @@ import { durationWords, isoWords, momentWords, stretchWords } from './moment-wor
 
 const ZONE = 'America/New_York';
 const at = (iso: string) => Date.parse(iso);
-/** Newer data of the runtime puts a narrow space before AM and PM. */
-const plain = (text: string) => text.replaceAll('\u202f', ' ');
 
 describe('moments in words', () => {
   it('are told in the zone of the company', () => {
-    expect(plain(momentWords(at('2031-01-13T12:30:00Z'), ZONE))).toBe('Mon, Jan 13, 7:30 AM');
+    expect(momentWords(at('2031-01-13T12:30:00Z'), ZONE)).toBe('Mon 13 Jan 07:30');
+    expect(momentWords(at('2031-01-13T05:00:00Z'), ZONE)).toBe('Mon 13 Jan 00:00');
   });
 
   it('name the day once when a stretch stays within it', () => {
-    expect(plain(stretchWords(at('2031-01-13T12:30:00Z'), at('2031-01-13T20:00:00Z'), ZONE))).toBe(
-      'Mon, Jan 13, 7:30 AM to 3:00 PM',
+    expect(stretchWords(at('2031-01-13T12:30:00Z'), at('2031-01-13T20:00:00Z'), ZONE)).toBe(
+      'Mon 13 Jan 07:30 to 15:00',
     );
   });
 
   it('name both days when it does not', () => {
-    expect(plain(stretchWords(at('2031-01-13T12:30:00Z'), at('2031-01-14T20:00:00Z'), ZONE))).toBe(
-      'Mon, Jan 13, 7:30 AM to Tue, Jan 14, 3:00 PM',
+    expect(stretchWords(at('2031-01-13T12:30:00Z'), at('2031-01-14T20:00:00Z'), ZONE)).toBe(
+      'Mon 13 Jan 07:30 to Tue 14 Jan 15:00',
     );
   });
 

@@ -1,43 +1,55 @@
 const formatters = new Map<string, Intl.DateTimeFormat>();
 
-/** Formatters are slow to make and quick to use, so each is made once. */
-function formatter(zone: string, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  const key = JSON.stringify([zone, options]);
-  let found = formatters.get(key);
-  if (!found) formatters.set(key, (found = new Intl.DateTimeFormat('en-US', { timeZone: zone, ...options })));
-  return found;
+/** The parts of a moment on the wall clock of a zone. Formatters are slow to make, so each is made once. */
+function wallParts(moment: number, zone: string): Readonly<Record<string, string>> {
+  let formatter = formatters.get(zone);
+  if (!formatter) {
+    formatter = new Intl.DateTimeFormat('en-US', {
+      timeZone: zone,
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      hourCycle: 'h23',
+    });
+    formatters.set(zone, formatter);
+  }
+  return Object.fromEntries(formatter.formatToParts(moment).map(({ type, value }) => [type, value]));
 }
 
-/** "Mon, Jan 6". */
+/** "Mon 6 Jan", as the reasons of the plan write it. */
 export function dayWords(moment: number, zone: string): string {
-  return formatter(zone, { weekday: 'short', month: 'short', day: 'numeric' }).format(moment);
+  const { weekday, day, month } = wallParts(moment, zone);
+  return `${weekday} ${day} ${month}`;
 }
 
-/** "7:30 AM". */
+/** "07:30". */
 export function timeWords(moment: number, zone: string): string {
-  return formatter(zone, { hour: 'numeric', minute: '2-digit' }).format(moment);
+  const { hour, minute } = wallParts(moment, zone);
+  return `${hour}:${minute}`;
 }
 
-/** "Mon, Jan 6, 7:30 AM". */
+/** "Mon 6 Jan 07:30". */
 export function momentWords(moment: number, zone: string): string {
-  return `${dayWords(moment, zone)}, ${timeWords(moment, zone)}`;
+  return `${dayWords(moment, zone)} ${timeWords(moment, zone)}`;
 }
 
-/** "Mon, Jan 6, 2031": for moments far away. */
+/** "Mon 6 Jan 2031": for moments far away. */
 export function dateWords(moment: number, zone: string): string {
-  return formatter(zone, { weekday: 'short', month: 'short', day: 'numeric', year: 'numeric' }).format(
-    moment,
-  );
+  return `${dayWords(moment, zone)} ${wallParts(moment, zone)['year']}`;
 }
 
-/** "January 2031". */
+/** "Jan 2031". */
 export function monthWords(moment: number, zone: string): string {
-  return formatter(zone, { month: 'long', year: 'numeric' }).format(moment);
+  const { month, year } = wallParts(moment, zone);
+  return `${month} ${year}`;
 }
 
-/** "Mon, Jan 6, 7:30 AM to 3 PM", naming the second day only where it differs. */
+/** "Mon 6 Jan 07:30 to 15:00", naming the second day only where it differs. */
 export function stretchWords(from: number, to: number, zone: string): string {
-  const sameDay = dayWords(from, zone) === dayWords(to, zone);
+  const sameDay = dateWords(from, zone) === dateWords(to, zone);
   return `${momentWords(from, zone)} to ${sameDay ? timeWords(to, zone) : momentWords(to, zone)}`;
 }
 

@@ -8,9 +8,10 @@ export const STATE_WORDS: Readonly<Record<PhaseState, string>> = {
   dropped: 'dropped',
 };
 
-/** "Dig to frost depth, landing". */
+/** The name of a phase with its area, which most names of the template end with already: "Lay the cable: Walk". */
 export function phaseTitle(phase: Pick<BoardPhaseFragment, 'name' | 'area'>): string {
-  return phase.area ? `${phase.name}, ${phase.area.name}` : phase.name;
+  const { name, area } = phase;
+  return !area || name.toLowerCase().includes(area.name.toLowerCase()) ? name : `${name}: ${area.name}`;
 }
 
 /** "started", or for a wait "wait, not started". */

@@ -2,7 +2,7 @@ import { isoWords, momentWords } from '../../time/moment-words.js';
 import { INSPECTION_WORDS } from '../../words/state-words.js';
 import { type Visit, visitTime } from '../layout/visit-time.js';
 
-/** "Footing inspection, booked, Tue, Jan 7, 9 AM". */
+/** "Footing inspection, booked, Tue 7 Jan 09:00". */
 export function visitWords(visit: Visit, zone: string): string {
   const at = visitTime(visit);
   const again = visit.attempt > 1 ? `, visit ${visit.attempt}` : '';
