@@ -59,7 +59,7 @@ export class DeliverySender {
     const overtaken =
       (recipient.active ? null : 'not sent: the person is no longer active') ??
       (usefulUntil && usefulUntil < now ? 'not sent: too late to be of use' : null) ??
-      (await kind.overtaken?.(tx, notice, row)) ??
+      (await kind.overtaken?.(tx, { notice, delivery: row, now })) ??
       null;
     if (overtaken) return { state: 'failed', error: overtaken };
     const quiet = notBefore(recipient, now, { urgent: kind.urgent, usefulUntil });

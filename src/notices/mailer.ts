@@ -1,5 +1,6 @@
 import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
-import { createTransport } from 'nodemailer';
+import { createTransport, type Transporter } from 'nodemailer';
+import type SMTPTransport from 'nodemailer/lib/smtp-transport/index.js';
 import { CONFIG, type Config } from '../platform/config/config.js';
 
 const ANSWER_MILLISECONDS = 20_000;
@@ -22,7 +23,7 @@ export interface Mail {
 /** Sends e-mail through the SMTP server of FLAGWAY_SMTP_URL. */
 @Injectable()
 export class Mailer implements OnModuleDestroy {
-  private readonly transport: ReturnType<typeof createTransport> | null;
+  private readonly transport: Transporter<SMTPTransport.SentMessageInfo> | null;
 
   constructor(@Inject(CONFIG) private readonly config: Config) {
     this.transport = config.FLAGWAY_SMTP_URL
@@ -57,7 +58,7 @@ export class Mailer implements OnModuleDestroy {
       ...(mail.thread ? { inReplyTo: mail.thread, references: [mail.thread] } : {}),
       headers: { 'Auto-Submitted': 'auto-generated' },
     });
-    return String((answer as { response?: unknown }).response ?? '');
+    return answer.response;
   }
 
   onModuleDestroy(): void {

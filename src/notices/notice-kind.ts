@@ -22,6 +22,8 @@ export type NoticeKindName = (typeof NOTICE_KINDS)[number];
 /** What happened: the company and the ids the outbox row or the reminder carries. */
 export interface Happening {
   readonly companyId: string;
+  /** The moment at which it is looked at. */
+  readonly now: Date;
   readonly ids: Readonly<Record<string, unknown>>;
 }
 
@@ -38,6 +40,13 @@ export interface Announcement {
   readonly usefulUntil: Date | null;
 }
 
+/** A delivery about to be sent. */
+export interface Sending {
+  readonly notice: Notice;
+  readonly delivery: Delivery;
+  readonly now: Date;
+}
+
 /** Handles one kind of notice. */
 export interface NoticeKind {
   readonly kind: NoticeKindName;
@@ -46,5 +55,5 @@ export interface NoticeKind {
   /** Reads the rows as they are now; null when the happening no longer holds and nobody is to be told. */
   announce(tx: Transaction, happening: Happening): Promise<Announcement | null>;
   /** Asked again right before each sending: why it is not to be sent any more, or null to send. */
-  overtaken?(tx: Transaction, notice: Notice, delivery: Delivery): Promise<string | null>;
+  overtaken?(tx: Transaction, sending: Sending): Promise<string | null>;
 }

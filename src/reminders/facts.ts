@@ -33,7 +33,7 @@ export interface JobFacts {
   readonly inspections: readonly (Inspection & { readonly planned: PlannedVisit | null })[];
   readonly clearances: readonly Clearance[];
   readonly placements: readonly Placement[];
-  /** Open holds from the forecast against phases of the job. */
+  /** Holds from the forecast against phases of the job, neither lifted nor over, by their begin. */
   readonly weatherHolds: readonly WeatherHold[];
 }
 

@@ -2,7 +2,7 @@ import type { Transaction } from '../platform/database/database.js';
 import type { JobFacts, ReminderFacts } from './facts.js';
 
 /** Reads the facts of a company's live jobs: a fixed number of queries, whatever the number of jobs. */
-export async function gatherFacts(tx: Transaction, companyId: string): Promise<ReminderFacts> {
+export async function gatherFacts(tx: Transaction, companyId: string, now: Date): Promise<ReminderFacts> {
   const live = { companyId, state: { in: ['entered' as const, 'running' as const] } };
   const ofLive = { companyId, job: { state: live.state } };
   const unfinished = { state: { in: ['waiting' as const, 'started' as const] } };
@@ -25,6 +25,7 @@ export async function gatherFacts(tx: Transaction, companyId: string): Promise<R
       companyId,
       cause: 'forecast',
       liftedAt: null,
+      OR: [{ endsAt: null }, { endsAt: { gt: now } }],
       phase: { ...unfinished, job: { state: live.state } },
     },
     include: { phase: { select: { jobId: true } } },

@@ -33,7 +33,7 @@ const stored = (changes: Partial<Reminder> = {}): Reminder => ({
   usefulUntil: hours(20),
   state: 'pending',
   generation: 1,
-  detail: detail('a') as never,
+  detail: detail('a'),
   queuedAt: null,
   ...changes,
 });
@@ -144,7 +144,7 @@ describe('for any stored and wanted reminders', () => {
           subjectId: s,
           dueAt: hours(due),
           usefulUntil: hours(useful),
-          state: state as Reminder['state'],
+          state: state,
         }),
       ),
     );

@@ -27,7 +27,7 @@ export class ReminderFirer {
         return [];
       }
       const kind = this.kinds.of(reminder.kind);
-      const announcement = await kind.announce(tx, { companyId, ids: { reminderId: id } });
+      const announcement = await kind.announce(tx, { companyId, now, ids: { reminderId: id } });
       const deliveries = announcement ? await this.announcer.announce(tx, companyId, kind, announcement) : [];
       await tx.reminder.update({ where: { id }, data: { state: 'sent' } });
       return deliveries;

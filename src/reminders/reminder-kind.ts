@@ -44,5 +44,5 @@ export interface ReminderKind {
   /** Sent in quiet hours too. */
   readonly urgent: boolean;
   /** Pure: equal facts give equal reminders, at most one for each subject. */
-  derive(facts: ReminderFacts): readonly Wanted[];
+  readonly derive: (facts: ReminderFacts) => readonly Wanted[];
 }

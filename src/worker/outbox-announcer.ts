@@ -27,6 +27,7 @@ export class OutboxAnnouncer {
         const kind = this.kinds.of(row.topic);
         const announcement = await kind.announce(tx, {
           companyId: row.companyId,
+          now: this.clock.now(),
           ids: row.payload as Record<string, unknown>,
         });
         const deliveries = announcement

@@ -47,8 +47,10 @@ const undone = () => bench.database.outbox.count({ where: { companyId: house.com
 /** Waits until the outbox is worked off and every delivery is in one of the states. */
 const settled = (...states: Delivery['state'][]) =>
   until(`deliveries are ${states.join(' or ')}`, async () => {
+    // The outbox first: a row that is done has its deliveries already.
+    if ((await undone()) > 0) return false;
     const rows = await deliveries();
-    return (await undone()) === 0 && rows.length > 0 && rows.every(({ state }) => states.includes(state));
+    return rows.length > 0 && rows.every(({ state }) => states.includes(state));
   });
 
 describe('the hookup notice', () => {
@@ -83,9 +85,9 @@ describe('the hookup notice', () => {
       'Cold lead has 12 in free',
       'Both leads are labelled',
       'licensed electrician under permit',
-      'De-energise, lock and verify',
+      'de-energise, lock, verify',
       'not shock protection for people',
-      "Never energise before the heating set's stated cure",
+      "Energise only after the set's stated cure",
       `http://flagway.example.test/hookups/${bare.hookup.id}`,
     ]) {
       expect(message?.text).toContain(text);

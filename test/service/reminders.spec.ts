@@ -72,6 +72,16 @@ const visit = (day: string) => ({
   visitTo: new Date(`${day}T12:00:00-05:00`),
 });
 
+const allDelivered = () =>
+  until('every delivery is sent', async () => {
+    const where = { companyId: house.company.id };
+    const [all, sent] = [
+      await bench.database.delivery.count({ where }),
+      await bench.database.delivery.count({ where: { ...where, state: 'sent' } }),
+    ];
+    return all > 0 && all === sent;
+  });
+
 const untilState = (state: Reminder['state']) =>
   until(`the reminder is ${state}`, async () => (await one()).state === state);
 
@@ -137,9 +147,9 @@ describe('a reminder that falls due', () => {
     await settle(() => book('2031-01-08'));
     bench.setClock('2031-01-08T11:00:00Z');
     await untilState('sent');
-    await mail.waitFor(({ to }) => to === house.people.office.email);
-    await mail.waitFor(({ to }) => to === house.people.foreman.email);
+    await allDelivered();
     await settle();
+    await allDelivered();
     expect(mails()).toHaveLength(2);
     expect(mails()[0]?.subject).toBe(
       `Inspector comes today: Footing, job ${bare.job.number}, ${bare.job.name}`,
@@ -192,7 +202,7 @@ describe('a reminder that falls due', () => {
     });
     bench.setClock('2031-01-08T12:00:00Z');
     await untilState('sent');
-    await mail.waitFor(({ to }) => to === lead.email);
+    await allDelivered();
     expect(mails().map(({ to }) => to)).toEqual([lead.email]);
   });
 
@@ -235,7 +245,7 @@ describe('a reminder that moves', () => {
     expect(await bench.relay.run()).toBe(0);
     bench.setClock('2031-01-10T12:00:00Z');
     await untilState('sent');
-    await mail.waitFor(({ to }) => to === house.people.office.email);
+    await allDelivered();
     expect(mails()).toHaveLength(2);
   });
 
@@ -261,7 +271,8 @@ describe('a reminder that moves', () => {
     expect(await one()).toMatchObject({ state: 'pending', generation: 2, queuedAt: null });
     bench.setClock('2031-01-10T12:00:00Z');
     await untilState('sent');
-    await until('both visits were told', () => mails().length === 4);
+    await allDelivered();
+    expect(mails()).toHaveLength(4);
     expect(await bench.database.notice.count({ where: { companyId: house.company.id } })).toBe(2);
   });
 });

@@ -4,18 +4,19 @@ import { ENERGISING_CAUTIONS } from './hookup-cautions.js';
 import { hookupOf } from './hookup-facts.js';
 import { hookupLink, jobName, placeFacts, readingLines } from './hookup-message.js';
 import type { NoticeKind } from '../notice-kind.js';
-import { readyCountOf } from './ready-count.js';
 
 /** Tells electrician and office that a connected heating set may be energised. */
 export const energisingAllowed: NoticeKind = {
   kind: 'energising-allowed',
   urgent: false,
 
-  announce: async (tx, { companyId, ids }) => {
+  announce: async (tx, { companyId, ids, now }) => {
     const hookup = await hookupOf(tx, companyId, ids['hookupId']);
-    if (!hookup?.energiseAllowedAt || hookup.energisedAt) return null;
+    const allowedAt = hookup?.energiseAllowedAt;
+    // The leave may have been taken back, or moved to a later day that has a row of its own.
+    if (!hookup || !allowedAt || allowedAt > now || hookup.energisedAt) return null;
     return {
-      sourceKey: `energising-allowed-${hookup.id}-${readyCountOf(ids)}`,
+      sourceKey: keyOf(hookup.id, allowedAt),
       jobId: hookup.jobId,
       subjectType: 'hookup',
       subjectId: hookup.id,
@@ -33,7 +34,7 @@ export const energisingAllowed: NoticeKind = {
         facts: [
           ...placeFacts(hookup),
           ...circuitFacts(hookup.heatingSet),
-          { label: 'Allowed since', value: { at: hookup.energiseAllowedAt.toISOString() } },
+          { label: 'Allowed since', value: { at: allowedAt.toISOString() } },
         ],
         lists: [{ title: 'Readings', items: readingLines(hookup) }],
         cautions: ENERGISING_CAUTIONS,
@@ -42,9 +43,15 @@ export const energisingAllowed: NoticeKind = {
     };
   },
 
-  overtaken: async (tx, notice) => {
+  overtaken: async (tx, { notice }) => {
     const hookup = await tx.hookup.findUnique({ where: { id: notice.subjectId } });
-    if (!hookup?.energiseAllowedAt) return 'not sent: energising is no longer allowed';
+    const allowedAt = hookup?.energiseAllowedAt;
+    if (!hookup || !allowedAt || keyOf(hookup.id, allowedAt) !== notice.sourceKey)
+      return 'not sent: the leave to energise was taken back or moved';
     return hookup.energisedAt ? 'not sent: the set was energised before' : null;
   },
 };
+
+/** One notice for each date of leave: a leave that was taken back and given anew is told again. */
+const keyOf = (hookupId: string, allowedAt: Date): string =>
+  `energising-allowed-${hookupId}-${allowedAt.getTime()}`;

@@ -1,25 +1,9 @@
-import { hookupNeeds } from '../../../shared/heating/hookup-needs.js';
-import { inches } from '../../../shared/units/length.js';
-import { epochMs } from '../../../shared/units/time.js';
+import { needsByHookup } from '../../heating/heating.face.js';
+import type { Transaction } from '../../platform/database/database.js';
 import type { HookupFacts } from './hookup-facts.js';
 
 /** The needs of the hookup that are met, as sentences. */
-export function metNeeds(hookup: HookupFacts): string[] {
-  const { readings, areas } = hookup.heatingSet;
-  const names = new Map(areas.map(({ area }) => [area.id, area.name]));
-  return hookupNeeds({
-    areas: [...names.values()],
-    readings: readings.map(({ stage, areaId, at, accepted }) => ({
-      stage,
-      areaKey: areaId === null ? null : (names.get(areaId) ?? null),
-      at: epochMs(at.getTime()),
-      accepted,
-    })),
-    coldLeadThrough: hookup.coldLeadThrough,
-    coldLeadFree: hookup.coldLeadFreeInches === null ? null : inches(hookup.coldLeadFreeInches),
-    sensorThrough: hookup.sensorThrough,
-    leadsLabelled: hookup.leadsLabelled,
-  })
-    .filter(({ met }) => met)
-    .map(({ text }) => text);
+export async function metNeeds(tx: Transaction, hookup: HookupFacts, now: Date): Promise<string[]> {
+  const needs = await needsByHookup(tx, hookup.companyId, [hookup], now);
+  return (needs.get(hookup.id)?.hookup ?? []).filter(({ met }) => met).map(({ text }) => text);
 }

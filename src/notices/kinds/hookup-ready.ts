@@ -12,7 +12,7 @@ export const hookupReady: NoticeKind = {
   kind: 'hookup-ready',
   urgent: false,
 
-  announce: async (tx, { companyId, ids }) => {
+  announce: async (tx, { companyId, ids, now }) => {
     const hookup = await hookupOf(tx, companyId, ids['hookupId']);
     const readyCount = readyCountOf(ids);
     if (!hookup || !stillReady(hookup, readyCount)) return null;
@@ -31,7 +31,7 @@ export const hookupReady: NoticeKind = {
             : 'Every need of this hookup is met: the leads are through the wall, tested and labelled. Please book a day.',
         facts: [...placeFacts(hookup), ...circuitFacts(hookup.heatingSet)],
         lists: [
-          { title: 'Needs met', items: metNeeds(hookup) },
+          { title: 'Needs met', items: await metNeeds(tx, hookup, now) },
           { title: 'Readings so far', items: readingLines(hookup) },
         ],
         cautions: HOOKUP_CAUTIONS,
@@ -40,7 +40,7 @@ export const hookupReady: NoticeKind = {
     };
   },
 
-  overtaken: async (tx, notice) => {
+  overtaken: async (tx, { notice }) => {
     const hookup = await tx.hookup.findUnique({ where: { id: notice.subjectId } });
     if (!hookup) return 'not sent: the hookup was removed';
     if (stillReady(hookup, countIn(notice.sourceKey))) return null;

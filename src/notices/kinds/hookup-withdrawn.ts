@@ -37,7 +37,7 @@ export const hookupWithdrawn: NoticeKind = {
   },
 
   /** Only those hear it who were sent the notice it withdraws; a notice just being sent is waited for. */
-  overtaken: async (tx, notice, delivery) => {
+  overtaken: async (tx, { notice, delivery }) => {
     const sourceKey = readyKey(notice.subjectId, countIn(notice.sourceKey));
     const told = await tx.$queryRaw<{ state: string }[]>`
       select ready.state::text as state from "Delivery" ready join "Notice" notice on notice.id = ready."noticeId"
