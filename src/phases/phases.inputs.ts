@@ -54,11 +54,7 @@ export const putBackSchema = keyed.extend({
 
 /** Schema of a progress report. */
 export const progressSchema = keyed.extend({
-  remainingMinutes: z
-    .number()
-    .int()
-    .min(0, { error: 'must be 0 or more' })
-    .max(60_000, {
-      error: 'must be at most 60000 minutes; drop the phase and add another if it is that far off',
-    }),
+  remainingMinutes: z.number().int().min(0, { error: 'must be 0 or more' }).max(60_000, {
+    error: 'must be at most 60000 minutes; drop the phase and add another if it is that far off',
+  }),
 });

@@ -601,6 +601,26 @@ describe('running a phase', () => {
       });
     });
 
+    it('that their hold points ended go on when they are put back, and those that time ended cannot', async () => {
+      const [pour, cure, plain] = [
+        await job.phase('pour'),
+        await job.wait('cure', 24),
+        await job.wait('plain', 1),
+      ];
+      await job.link(pour, cure);
+      await job.link(pour, plain);
+      const point = await job.holdPoint(cure, 'strength', { kind: 'cure', gate: 'finish', items: [] });
+      await job.run(pour, '2031-01-06T10:00:00Z', '2031-01-06T12:00:00Z');
+      await job.office.change('waiveHoldPoint', { holdPointId: point.id, reason: 'cylinders were broken' });
+      expect(await job.phaseNow(cure)).toMatchObject({ state: 'done' });
+      const putBack = (phaseId: string) =>
+        job.foreman.change('putBackPhase', { phaseId, reason: 'wrong cylinders' });
+      expect(await putBack(plain.id)).toMatchObject({ code: 'WrongState' });
+      expect(await putBack(cure.id)).toMatchObject({ __typename: 'PhaseChanged' });
+      expect(await job.phaseNow(cure)).toMatchObject({ state: 'started', actualFinish: null });
+      expect(await job.holdPointNow(point)).toMatchObject({ state: 'open' });
+    });
+
     it('go back with what was put back before them', async () => {
       const [pour, cure] = [await job.phase('pour'), await job.wait('cure', 24)];
       await job.link(pour, cure);

@@ -32,7 +32,7 @@ export async function putBackPhase(change: Change, asked: PutBackAsked): Promise
     built.filter((link) => !waits.includes(link)),
   );
   if (to === 'waiting') await demandTakeable(change, phase);
-  else if (phase.durationKind === 'elapsed') await reopenWait(change, phase);
+  else if (await runsByItself(change, phase)) await reopenGates(change, phase);
   else await demandCrewFree(change, phase);
   for (const { to: wait } of waits) await unstart(change, wait);
   if (to === 'waiting') await unstart(change, phase, asked.reason);
@@ -81,15 +81,22 @@ async function demandTakeable(change: Change, phase: Phase): Promise<void> {
     refuse(`${phase.name} is a recorded hookup; what is connected cannot be taken back.`);
 }
 
-/** A wait goes on when its hold points are opened again; one that only time has ended cannot. */
-async function reopenWait(change: Change, phase: Phase): Promise<void> {
+/** Waits, and the phases of recorded hookups, finish by themselves once their hold points are released. */
+async function runsByItself(change: Change, phase: Phase): Promise<boolean> {
+  if (phase.durationKind === 'elapsed') return true;
+  const where = { companyId: change.ctx.companyId, phaseId: phase.id, doneAt: { not: null } };
+  return (await change.tx.hookup.count({ where })) > 0;
+}
+
+/** What finishes by itself goes on when its hold points are opened again; what only time has ended cannot. */
+async function reopenGates(change: Change, phase: Phase): Promise<void> {
   const { count } = await change.tx.holdPoint.updateMany({
     where: { companyId: change.ctx.companyId, phaseId: phase.id, gate: 'finish' },
     data: { state: 'open', decidedAt: null, decidedById: null, reason: null, revision: { increment: 1 } },
   });
   if (count === 0)
     throw new Refused(
-      new WrongState(phase.state, `The time of ${phase.name} is over; put back what comes before it.`),
+      new WrongState(phase.state, `${phase.name} has finished by itself; put back what comes before it.`),
     );
 }
 
