@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bootApi } from '../../src/boot.js';
@@ -9,6 +9,7 @@ import { type Hands, must } from './hands.js';
 import { JobLife } from './job-life.js';
 import { liveThrough } from './live-through.js';
 import { MEASUREMENTS } from './measurements.js';
+import { writeClock } from './write-clock.js';
 import { winterForecast } from './winter-forecast.js';
 
 const DAY = 86_400_000;
@@ -35,7 +36,7 @@ const JOBS: readonly Planned[] = [
  */
 export async function loadDemo(present: Date, say: (text: string) => void): Promise<void> {
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-demo-')), 'now');
-  const setClock = (at: Date) => writeFileSync(clockFile, at.toISOString());
+  const setClock = (at: Date) => writeClock(clockFile, at);
   const from = new Date(present.getTime() - 63 * DAY);
   setClock(from);
   Object.assign(process.env, {
@@ -71,7 +72,7 @@ async function live(
       const { jobId, siteId } = await enterJob(hands.office, authorityId, {
         ...job,
         dueAt,
-        measurement: MEASUREMENTS[job.street] ?? {},
+        measurement: sheetOf(job.street),
       });
       await must(hands.office, 'commitJob', { jobId });
       const fails =
@@ -96,6 +97,12 @@ async function live(
       text: winterForecast(span.to),
     });
   }
+}
+
+function sheetOf(street: string): DemoJob['measurement'] {
+  const sheet = MEASUREMENTS[street];
+  if (!sheet) throw new Error(`Nobody measured ${street}`);
+  return sheet;
 }
 
 /** Accepts what is proposed; a proposal that has been overtaken in the meantime is left for the next morning. */

@@ -9,7 +9,8 @@ export interface DemoJob {
   readonly owner: string;
   readonly priority: number;
   readonly dueAt: Date | null;
-  readonly measurement: object;
+  /** A measurement sheet; its frost depth is the site's. */
+  readonly measurement: { readonly frost: { readonly depthInches: number; readonly source: string } };
 }
 
 /** Enters site and job; gives the ids of both. */
@@ -25,8 +26,8 @@ export async function enterJob(
       address: `${job.house} ${job.street}`,
       town: 'Alder Bend',
       zone: ZONE,
-      frostDepthInches: 42,
-      frostSource: 'Town of Alder Bend building department, rule of 2019 (invented)',
+      frostDepthInches: job.measurement.frost.depthInches,
+      frostSource: job.measurement.frost.source,
       authorityId,
     },
     '... on SiteChanged { site { id } }',

@@ -13,7 +13,14 @@ const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
 
 /** The phase whose placement a cure waits for. */
-const PLACED_IN: Record<string, string> = { 'footing-cure': 'footing-pour', 'block-cure': 'block' };
+const PLACED_IN: Record<string, string> = {
+  'footing-cure': 'footing-pour',
+  'block-cure': 'block',
+  'base-cure': 'walk-base',
+};
+
+/** Thickness of what is placed, by the kind of its phase. */
+const SECTION_INCHES: Record<string, number> = { 'footing-pour': 10, block: 8, 'walk-base': 4 };
 
 /** Something that happened on a job. */
 export interface Happening {
@@ -147,10 +154,7 @@ export class JobLife {
           visitFrom: plannedVisit.startAt,
           visitTo: plannedVisit.finishAt,
         });
-        this.tell(
-          now,
-          `booked for ${plannedVisit.startAt.slice(0, 16).replace('T', ' ')}: ${inspection.title}`,
-        );
+        this.tell(now, `booked: ${inspection.title}`);
         return true;
       }
       if (inspection.state === 'booked' && inspection.visitTo && new Date(inspection.visitTo) <= now) {
@@ -267,14 +271,13 @@ export class JobLife {
 
   /** Writes down what was placed, once, before its phase is called finished. */
   private async place(job: JobView, phase: PhaseView, now: Date): Promise<boolean> {
-    const cured = Object.values(PLACED_IN).includes(phase.key);
+    const cured = Object.values(PLACED_IN).includes(phase.kind);
     if (!cured || job.placements.some(({ phase: of }) => of.id === phase.id)) return false;
-    const footing = phase.key === 'footing-pour';
     await must(this.hands.foreman, 'recordPlacement', {
       phaseId: phase.id,
       placedAt: now.toISOString(),
-      material: footing ? 'concrete' : 'grout',
-      sectionInches: footing ? 10 : 8,
+      material: phase.kind === 'block' ? 'grout' : 'concrete',
+      sectionInches: SECTION_INCHES[phase.kind] ?? 8,
       placedTempF: 62,
       accelerated: true,
       protection: ['enclosure', 'heater', 'blanket'],
@@ -319,7 +322,9 @@ export class JobLife {
 
   /** Writes down the temperatures since the last visit and releases when they are enough. */
   private async cure(job: JobView, phase: PhaseView, point: HoldPointView, now: Date): Promise<boolean> {
-    const placement = job.placements.find(({ phase: of }) => of.key === PLACED_IN[phase.kind]);
+    const placement = job.placements.find(
+      ({ phase: of }) => of.kind === PLACED_IN[phase.kind] && of.area?.id === phase.area?.id,
+    );
     if (!placement) return false;
     const last = Math.max(
       new Date(placement.placedAt).getTime(),

@@ -94,7 +94,11 @@ export interface PlacementView {
   readonly id: string;
   readonly placedAt: string;
   readonly predictedReleaseAt: string | null;
-  readonly phase: { readonly id: string; readonly key: string };
+  readonly phase: {
+    readonly id: string;
+    readonly kind: string;
+    readonly area: { readonly id: string } | null;
+  };
   readonly readings: readonly { readonly at: string; readonly concreteF: number }[];
   readonly strength: { readonly psi: number; readonly requiredPsi: number; readonly basis: string } | null;
 }
@@ -123,7 +127,7 @@ const JOB = `query($id: ID!) { job(id: $id) {
   inspections { id key title state attempt visitFrom visitTo plannedVisit { startAt finishAt requestBy } }
   heatingSets { id key watts volts ohms heatedFeet coldLeadFeet receivedAt areas { id key } readings { stage accepted area { id } } }
   hookups { id state needs { id met text } energisingNeeds { id met text } energiseAllowedAt energisedAt heatingSet { id } }
-  placements { id placedAt predictedReleaseAt phase { id key } readings { at concreteF } strength { psi requiredPsi basis } }
+  placements { id placedAt predictedReleaseAt phase { id kind area { id } } readings { at concreteF } strength { psi requiredPsi basis } }
 } }`;
 
 /** Reads a job whole. @throws Error when there is none of that id. */

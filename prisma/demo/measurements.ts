@@ -66,7 +66,7 @@ const sheet = (footingFeet: number, areas: readonly object[], heatingSets: reado
 });
 
 /** Measurement sheets of the invented demo sites, by the name of the street. */
-export const MEASUREMENTS: Record<string, object> = {
+export const MEASUREMENTS: Record<string, ReturnType<typeof sheet>> = {
   'Larch Street': sheet(
     28,
     [landing(60, 96, 21), steps(3, 7, 96), walk(18, 48)],

@@ -67,7 +67,7 @@ export async function play(
     owner: 'P. Anders',
     priority: 2,
     dueAt: null,
-    measurement: measurement as object,
+    measurement: measurement as Sheet,
   };
   const { jobId, siteId } = await enterJob(hands.office, authorityId, job);
   await tryBadSheet(hands.office, siteId, measurement as Sheet, trials, from);
@@ -110,6 +110,7 @@ export async function play(
 }
 
 interface Sheet {
+  readonly frost: { readonly depthInches: number; readonly source: string };
   readonly areas: readonly object[];
 }
 
@@ -152,7 +153,7 @@ async function liveUntilEnergised(
     )
       return;
     const next = life.due?.getTime() ?? Number.POSITIVE_INFINITY;
-    now = new Date(Math.min(now.getTime() + 6 * HOUR, Math.max(next, now.getTime() + HOUR / 4)));
+    now = new Date(Math.min(now.getTime() + 12 * HOUR, Math.max(next, now.getTime() + HOUR / 4)));
   }
   throw new Error('The job was not energised within 200 days');
 }

@@ -1,12 +1,13 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { PrismaClient } from '../../src/generated/prisma/client.js';
 import { makeDemoCompany } from '../../prisma/demo/company.js';
+import { writeClock } from '../../prisma/demo/write-clock.js';
 import { startMailServer, type TestMailServer } from '../../test/support/mail-server.js';
 import { freePort } from '../postgres/free-port.js';
 import { throwawayPostgres } from '../postgres/throwaway.js';
@@ -33,7 +34,7 @@ export async function setStage(present: Date): Promise<Stage> {
   const prisma = new PrismaClient({ adapter: new PrismaPg({ connectionString: databaseUrl }) });
   await makeDemoCompany(prisma as never);
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-walkthrough-')), 'now');
-  const setClock = (at: Date) => writeFileSync(clockFile, at.toISOString());
+  const setClock = (at: Date) => writeClock(clockFile, at);
   setClock(present);
   const port = await freePort();
   const service = spawn(process.execPath, ['dist/src/main.js'], {
