@@ -17,7 +17,7 @@ const tier = (displayName, testMatch, extra = {}) => ({
       },
     ],
   },
-  testTimeout: 60_000,
+  setupFilesAfterEnv: ['<rootDir>/test/support/patience.mjs'],
   transformIgnorePatterns: ['/node_modules/(?!(content-disposition|cookie)/)'],
   ...extra,
 });
