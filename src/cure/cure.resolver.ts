@@ -5,8 +5,7 @@ import type {
   TemperatureReading as ReadingRow,
 } from '../generated/prisma/client.js';
 import { Job, Phase, PhaseReader } from '../jobs/jobs.face.js';
-import { PeopleService } from '../people/people.service.js';
-import { Person } from '../people/person.model.js';
+import { PeopleService, Person } from '../people/people.face.js';
 import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { cautionsOf } from './cautions.js';

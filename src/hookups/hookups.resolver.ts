@@ -3,8 +3,7 @@ import type { HeatingSet as SetRow, Hookup as HookupRow, Job as JobRow } from '.
 import { HookupState } from '../generated/prisma/enums.js';
 import { HeatingReader, HeatingSet } from '../heating/heating.face.js';
 import { Job, JobReader, Phase, PhaseReader } from '../jobs/jobs.face.js';
-import { PeopleService } from '../people/people.service.js';
-import { Person } from '../people/person.model.js';
+import { PeopleService, Person } from '../people/people.face.js';
 import type { Context } from '../platform/context.js';
 import { PageArgs } from '../platform/graphql/page.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';

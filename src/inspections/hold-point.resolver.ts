@@ -1,8 +1,7 @@
 import { Args, ID, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import type { HoldPoint as HoldPointRow } from '../generated/prisma/client.js';
 import { Clearance, Job, JobReader, Phase, PhaseReader } from '../jobs/jobs.face.js';
-import { PeopleService } from '../people/people.service.js';
-import { Person } from '../people/person.model.js';
+import { PeopleService, Person } from '../people/people.face.js';
 import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { Finding } from './finding.model.js';
