@@ -14,9 +14,10 @@ export type Fit =
  */
 export function fitHours(node: Node, hours: Hours, at: Slot, horizon: Slot): Fit {
   const { duration } = node.phase;
-  const opens = node.length === 0 ? hours.own.snapInstant(at) : hours.own.snap(at);
+  if (node.length === 0) return fitInstant(node, hours, at, horizon);
+  const opens = hours.own.snap(at);
   if (opens !== at) return closed(hours, opens, horizon);
-  if (duration.kind === 'elapsed' || node.length === 0) return fitElapsed(node, at);
+  if (duration.kind === 'elapsed') return fitElapsed(node, at);
   const hold = node.weather?.firstIn(at, slot(at + 1));
   if (hold) return wait(hold);
   if (duration.mode === 'interruptible') {
@@ -26,11 +27,20 @@ export function fitHours(node: Node, hours: Hours, at: Slot, horizon: Slot): Fit
   return fitContinuous(node, hours, at, horizon);
 }
 
+/** A milestone lies in open time and fair weather, or at the edge of it. */
+function fitInstant(node: Node, hours: Hours, at: Slot, horizon: Slot): Fit {
+  const to = hours.workable.snapInstant(at);
+  if (to === at) return { fits: true, finish: at };
+  const openHere = hours.own.snapInstant(at) === at;
+  const hold = openHere ? node.weather?.firstIn(slot(at - 1), slot(at + 1)) : undefined;
+  return hold ? { ...wait(hold), to } : closed(hours, to, horizon);
+}
+
 /** A cure runs on through closed hours, but no closing weather may touch it. */
 function fitElapsed(node: Node, at: Slot): Fit {
   const finish = slot(at + node.length);
   const hold = node.weather?.firstIn(at, finish);
-  if (!hold || (node.length === 0 && hold.from === at)) return { fits: true, finish };
+  if (!hold) return { fits: true, finish };
   return wait(hold);
 }
 

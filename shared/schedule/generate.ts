@@ -135,6 +135,7 @@ class Generator {
 
   /** Settles one phase whose prerequisites are settled, with the way to the release of what it holds. */
   private settle(node: Node): void {
+    this.settleFreeReleases(node);
     const mark = this.state.mark();
     const floors: Bound[] = [];
     for (;;) {
@@ -235,8 +236,19 @@ class Generator {
       .find((releaser) => this.state.outcomes[releaser.index]?.placed === false);
   }
 
-  /** Settles a phase and everything it waits for, best rank first. */
-  private settleUpTo(goal: Node): void {
+  /** Releases that do not wait for this phase are placed before it, so that it knows when they come. */
+  private settleFreeReleases(node: Node): void {
+    this.busy.add(node);
+    for (const { untilPhaseId } of node.phase.holds ?? []) {
+      if (untilPhaseId === undefined) continue;
+      const goal = this.problem.node(untilPhaseId);
+      if (!this.wayTo(goal).has(node)) this.settleUpTo(goal);
+    }
+    this.busy.delete(node);
+  }
+
+  /** A phase and everything it waits for, as far as it is not settled. */
+  private wayTo(goal: Node): Set<Node> {
     const wanted = new Set<Node>();
     const path = [goal];
     for (let node = path.pop(); node; node = path.pop()) {
@@ -244,7 +256,12 @@ class Generator {
       wanted.add(node);
       path.push(...prerequisites(node));
     }
-    const list = [...wanted].sort((a, b) => this.rank[a.index]! - this.rank[b.index]!);
+    return wanted;
+  }
+
+  /** Settles a phase and everything it waits for, best rank first. */
+  private settleUpTo(goal: Node): void {
+    const list = [...this.wayTo(goal)].sort((a, b) => this.rank[a.index]! - this.rank[b.index]!);
     const ready = (one: Node): boolean => this.state.isReady(one) && !this.busy.has(one);
     for (let next = list.find(ready); next; next = list.find(ready)) this.settle(next);
   }

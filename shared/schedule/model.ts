@@ -108,7 +108,7 @@ export interface Phase {
   readonly previous?: { readonly start: Slot; readonly crewId?: string | undefined } | undefined;
 }
 
-/** Equipment taken from the phase's start until the finish of `untilPhaseId` (its own finish when left out). */
+/** Equipment taken from the phase's start until its own finish, or until the finish of `untilPhaseId` when that is later. */
 export interface EquipmentHold {
   readonly poolId: string;
   readonly quantity: number;

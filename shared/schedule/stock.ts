@@ -12,6 +12,8 @@ export interface Loan {
   /** The phase at whose finish it comes back. */
   readonly releaser: Node;
   readonly from: Slot;
+  /** Finish of the phase itself: it comes back no sooner. */
+  readonly least: Slot;
   /** Infinity while the releaser has no place yet. */
   to: number;
 }
@@ -37,7 +39,7 @@ export class Stock {
 
   /** Takes what a placed phase holds; stays out while the releasing phase has no place. */
   lend(node: Node, from: Slot, finish: Slot, outcomes: readonly (Outcome | undefined)[]): Loan[] {
-    return this.lendUntil(node, from, (releaser) =>
+    return this.lendUntil(node, from, finish, (releaser) =>
       releaser === node ? finish : (placedFinish(outcomes[releaser.index]) ?? Infinity),
     );
   }
@@ -45,15 +47,16 @@ export class Stock {
   /** Takes what a phase with a promised start will hold, as far as promises tell; nothing when it cannot be had. */
   promise(node: Node, from: Slot, finish: Slot): Loan[] {
     if (this.shortFor(node.phase, from, finish)) return [];
-    return this.lendUntil(node, from, (releaser) => releaser.phase.commitment?.finish ?? finish);
+    return this.lendUntil(node, from, finish, (releaser) => releaser.phase.commitment?.finish ?? finish);
   }
 
-  private lendUntil(node: Node, from: Slot, backAt: (releaser: Node) => number): Loan[] {
+  private lendUntil(node: Node, from: Slot, least: Slot, backAt: (releaser: Node) => number): Loan[] {
     return (node.phase.holds ?? []).map((hold) => {
       const releaser = hold.untilPhaseId === undefined ? node : this.problem.node(hold.untilPhaseId);
-      const loan = { node, hold, releaser, from, to: Math.max(from, backAt(releaser)) };
+      const to = Math.max(from, least, backAt(releaser));
+      const loan = { node, hold, releaser, from, least, to };
       const { profile, loans } = this.pools.get(hold.poolId)!;
-      profile.add(from, loan.to, hold.quantity);
+      profile.add(from, to, hold.quantity);
       loans.push(loan);
       return loan;
     });
@@ -70,21 +73,20 @@ export class Stock {
   endLoan(loan: Loan, to: number): void {
     const { profile } = this.pools.get(loan.hold.poolId)!;
     profile.add(loan.from, loan.to, -loan.hold.quantity);
-    loan.to = Math.max(to, loan.from);
+    loan.to = Math.max(to, loan.from, loan.least);
     profile.add(loan.from, loan.to, loan.hold.quantity);
   }
 
   /**
-   * The first shortage that would meet a phase from `from` to `to`. Of a hold that lasts until another phase only the first slot is tried
-   * here: the whole is tried once that phase has its place.
+   * The first shortage that would meet a phase from its start to its own finish. What a hold needs beyond that is tried once the
+   * releasing phase has its place.
    */
   shortFor(phase: Phase, from: Slot, to: Slot): (Shortage & { poolId: string }) | undefined {
     if (to <= from) return undefined;
     let first: (Shortage & { poolId: string }) | undefined;
     for (const { poolId } of phase.holds ?? []) {
       const { profile } = this.pools.get(poolId)!;
-      const own = phase.holds!.some((hold) => hold.poolId === poolId && hold.untilPhaseId === undefined);
-      const short = profile.firstShort(from, own ? to : from + 1, holdsOf(phase, poolId));
+      const short = profile.firstShort(from, to, holdsOf(phase, poolId));
       if (short && (!first || short.from < first.from)) first = { ...short, poolId };
     }
     return first;

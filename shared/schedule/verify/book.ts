@@ -14,7 +14,7 @@ export class Book {
   ) {
     this.phases = new Map(input.phases.map((phase) => [phase.id, phase]));
     this.planned = new Map(plan.phases.map((phase) => [phase.id, phase]));
-    this.first = Math.min(0, ...plan.phases.map((phase) => phase.start ?? 0), input.now);
+    this.first = Math.min(0, ...plan.phases.map((phase) => phase.start ?? 0), input.now) - 1;
   }
 
   /** Phases that have a place, with what was asked. */

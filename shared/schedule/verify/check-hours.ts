@@ -23,7 +23,7 @@ function plannedFaults(book: Book, phase: Phase, at: Placed, forced: boolean): s
   const length = at.finish - at.start;
   if (duration.slots === 0) {
     if (length !== 0) return ['a milestone has a length'];
-    const shut = !own.isOpen(at.start) && !own.isOpen(at.start - 1);
+    const shut = !workable.isOpen(at.start) && !workable.isOpen(at.start - 1);
     return shut && !forced ? ['a milestone lies in closed time'] : [];
   }
   const work = at.segments.reduce((sum, part) => sum + part.to - part.from, 0);

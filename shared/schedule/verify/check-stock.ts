@@ -9,9 +9,12 @@ export function checkStock(book: Book): Violation[] {
       (phase.holds ?? [])
         .filter((hold) => hold.poolId === pool.id)
         .map((hold) => {
-          const back =
-            hold.untilPhaseId === undefined ? at.finish : book.planned.get(hold.untilPhaseId)?.finish;
-          return { from: at.start, to: back ?? Infinity, quantity: hold.quantity };
+          const until = hold.untilPhaseId === undefined ? at : book.planned.get(hold.untilPhaseId);
+          return {
+            from: at.start,
+            to: Math.max(at.finish, until?.finish ?? Infinity),
+            quantity: hold.quantity,
+          };
         }),
     );
     for (const time of new Set(loans.map((loan) => loan.from))) {
