@@ -42,10 +42,9 @@ export class ForecastFileRoute implements OnModuleInit {
         { parseAs: 'string', bodyLimit: SIZE_LIMIT },
         (_request, body, parsed) => parsed(null, body),
       );
-      scope.setErrorHandler((error: Error & { statusCode?: number }, request, reply) => {
+      scope.setErrorHandler((error: Error & { statusCode?: number }, _request, reply) => {
         const known = HTTP_FAULTS[error.statusCode ?? 500];
         if (!known) throw error;
-        void request;
         return reply.status(error.statusCode ?? 500).send({ code: 'bad-request', message: known });
       });
       scope.post<ForecastRequest>('/files/forecast/:siteId', { bodyLimit: SIZE_LIMIT }, (request, reply) =>
@@ -56,7 +55,7 @@ export class ForecastFileRoute implements OnModuleInit {
   }
 
   private async receive(request: FastifyRequest<ForecastRequest>, reply: FastifyReply) {
-    const actor = await this.authenticator.actorOfRequest(request as FastifyRequest);
+    const actor = await this.authenticator.actorOf(request.headers.cookie);
     if (!actor) return reply.status(401).send({ code: 'not-signed-in', message: 'Sign in first.' });
     if (actor.role !== 'office' && actor.role !== 'foreman') {
       const message = `This needs the role office or foreman; you are signed in as ${actor.role}.`;
@@ -73,7 +72,10 @@ export class ForecastFileRoute implements OnModuleInit {
       text: typeof request.body === 'string' ? request.body : '',
       format: csv ? ForecastFormat.csv : ForecastFormat.json,
     });
-    if (!(outcome instanceof Refusal)) return reply.status(200).send(outcome);
+    if (!(outcome instanceof Refusal)) {
+      const { siteId, hours, notes } = outcome;
+      return reply.status(200).send({ siteId, hours, notes });
+    }
     const status = outcome instanceof NotFound ? 404 : outcome instanceof InvalidInput ? 422 : 409;
     return reply.status(status).send({
       code: outcome.code,

@@ -7,6 +7,6 @@ export function limitWords(limit: WeatherLimit): string {
   const parts = [`${text}: ${bound}`];
   if (and) parts.push(`with ${and.measure} over ${and.above} ${LIMIT_UNITS[and.measure]}`);
   if (aheadHours > 0) parts.push(`also when it comes within ${aheadHours} h after`);
-  if (liftedBy.length > 0) parts.push(`not under ${liftedBy.join(' or ')}`);
+  if (liftedBy.length > 0) parts.push(`lifted by ${liftedBy.join(' or ')}`);
   return parts.join(', ');
 }

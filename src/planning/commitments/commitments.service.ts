@@ -52,9 +52,9 @@ export class CommitmentsService {
         include: { planned: true },
         orderBy: [{ position: 'asc' }, { id: 'asc' }],
       });
+      const promises = phases.flatMap(({ id, planned }) => (planned ? [promiseAsPlanned(id, planned)] : []));
       const homeless = phases.filter(({ planned }) => !planned).map(({ name }) => name);
       if (homeless.length > 0) throw new Refused(new WrongState('unplanned', noPlace(homeless.join(', '))));
-      const promises = phases.map(({ id, planned }) => promiseAsPlanned(id, planned!));
       const commitmentIds = await writeCommitments(change, promises);
       change.record({
         action: 'job promised',

@@ -59,7 +59,7 @@ export async function writeCommitments(change: Change, promises: readonly Promis
 
 /** Who has the crew in that time: read after the database has refused, so the row is there. */
 async function busy({ tx, ctx }: Change, { crewId, startAt, finishAt }: Promised): Promise<Refused> {
-  const other = await tx.commitment.findFirstOrThrow({
+  const { crew, phase, ...other } = await tx.commitment.findFirstOrThrow({
     where: {
       companyId: ctx.companyId,
       state: 'held',
@@ -70,11 +70,10 @@ async function busy({ tx, ctx }: Change, { crewId, startAt, finishAt }: Promised
     include: { phase: { include: { job: true } }, crew: true },
     orderBy: { startAt: 'asc' },
   });
-  const { crew, phase } = other;
   return new Refused(
     new CrewBusy({
-      crewId: crew!.id,
-      crewName: crew!.name,
+      crewId: crew?.id ?? '',
+      crewName: crew?.name ?? 'The crew',
       phaseId: phase.id,
       phaseName: `${phase.name} (job ${phase.job.number}, ${phase.job.name})`,
       from: other.startAt,

@@ -46,10 +46,8 @@ export function gatherWeather(rows: PlanningRows, frame: TimeFrame): GatheredWea
       }
       own.push(id);
     }
-    const holds = [...(phase.durationKind === 'work' ? [siteId] : []), phase.id].filter((key) =>
-      called.has(key),
-    );
-    ids.set(phase.id, [...own, ...holds.map((key) => called.get(key)!.id)]);
+    const held = [...(phase.durationKind === 'work' ? [siteId] : []), phase.id];
+    ids.set(phase.id, [...own, ...held.flatMap((key) => called.get(key)?.id ?? [])]);
   }
   return { sets: [...sets.values()], idsOf: ({ id }) => ids.get(id) ?? [] };
 }

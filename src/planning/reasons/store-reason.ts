@@ -104,13 +104,15 @@ export function storeOne(
 
 /** A slot as an ISO instant. */
 export function iso(slot: Slot | null, frame: TimeFrame): string | null {
-  return slot === null ? null : new Date(frame.ms(slot)).toISOString();
+  return slot === null ? null : isoAt(slot, frame);
 }
+
+const isoAt = (slot: Slot, frame: TimeFrame): string => new Date(frame.ms(slot)).toISOString();
 
 function weatherOf(cause: Extract<Reason, { kind: 'weather' }>['cause'], frame: TimeFrame) {
   if (cause.kind === 'unknown') return { cause: 'unknown', text: '' };
   if (cause.kind === 'called') return { cause: 'called', text: cause.text };
-  return { cause: 'limit', text: cause.text, hour: iso(cause.hour, frame)! };
+  return { cause: 'limit', text: cause.text, hour: isoAt(cause.hour, frame) };
 }
 
 function visitOf(
@@ -118,5 +120,5 @@ function visitOf(
   frame: TimeFrame,
 ): { from: string; to: string } | null {
   if (!visit || visit.start === null || visit.finish === null) return null;
-  return { from: iso(visit.start, frame)!, to: iso(visit.finish, frame)! };
+  return { from: isoAt(visit.start, frame), to: isoAt(visit.finish, frame) };
 }

@@ -62,7 +62,10 @@ function jobFinishes(all: readonly StoredDifference[]): StoredJobFinish[] {
   return [...byJob]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .flatMap(([jobId, list]) => {
-      const before = latest(list.map(({ finishBefore }) => finishBefore))!;
+      const [before = ''] = list
+        .map(({ finishBefore }) => finishBefore)
+        .sort()
+        .reverse();
       const after = latest(list.map(({ finishAfter }) => finishAfter));
       return before === after ? [] : [{ jobId, before, after }];
     });

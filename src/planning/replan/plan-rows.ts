@@ -1,7 +1,7 @@
 import type { PlannedPhase as EnginePhase } from '../../../shared/schedule/model.js';
 import { SLOT_MINUTES } from '../../../shared/schedule/slot.js';
 import type { Phase, Prisma } from '../../generated/prisma/client.js';
-import { gatherFinishCures } from '../gather/gather-gates.js';
+import { type FinishCure, gatherFinishCures } from '../gather/gather-gates.js';
 import type { PlanningRows } from '../gather/rows.js';
 import { iso, storeReason, type ReasonFacts } from '../reasons/store-reason.js';
 import type { StoredReason } from '../reasons/stored-reason.js';
@@ -29,12 +29,16 @@ export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
     visits: new Map(plan.inspections.map((visit) => [visit.id, visit])),
   };
   const stored = new Map(rows.phases.map((phase) => [phase.id, phase]));
-  const reasons = reasonsWithCures(rows, plan.phases, facts);
-  const unplanned = plan.phases.filter(({ start }) => start === null);
+  const cures = gatherFinishCures(rows);
+  const explained = plan.phases.map((phase) => ({
+    phase,
+    reason: withCure(phase, storeReason(phase, facts), cures.get(phase.id), facts),
+  }));
   return {
-    phases: plan.phases.flatMap((phase) =>
-      phaseRow(phase, stored.get(phase.id)!, reasons.get(phase.id)!, computed),
-    ),
+    phases: explained.flatMap(({ phase, reason }) => {
+      const row = stored.get(phase.id);
+      return row ? phaseRow(phase, row, reason, computed) : [];
+    }),
     visits: plan.inspections.flatMap((visit): VisitRow[] => {
       if (visit.start === null || visit.finish === null) return [];
       const startAt = new Date(frame.ms(visit.start));
@@ -49,7 +53,9 @@ export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
       conflicts: plan.conflicts.map((one) =>
         storeConflict(one, facts, (phaseId) => stored.get(phaseId)?.jobId ?? null),
       ),
-      unplanned: Object.fromEntries(unplanned.map(({ id }) => [id, reasons.get(id)!])),
+      unplanned: Object.fromEntries(
+        explained.filter(({ phase }) => phase.start === null).map(({ phase, reason }) => [phase.id, reason]),
+      ),
     },
   };
 }
@@ -75,22 +81,16 @@ function phaseRow(phase: EnginePhase, row: Phase, reason: StoredReason, { frame 
   ];
 }
 
-/** The reasons of all phases; a cure that has begun also says what strength it waits for. */
-function reasonsWithCures(
-  rows: PlanningRows,
-  phases: readonly EnginePhase[],
-  facts: ReasonFacts,
-): Map<string, StoredReason> {
-  const cures = gatherFinishCures(rows);
-  return new Map(
-    phases.map((phase) => {
-      const reason = storeReason(phase, facts);
-      const cure = cures.get(phase.id);
-      if (phase.state !== 'started' || !cure?.placement || cure.decided) return [phase.id, reason];
-      const { predictedReleaseAt, requiredPsi } = cure.placement;
-      const at = predictedReleaseAt?.toISOString() ?? iso(phase.finish, facts.frame);
-      const step = { kind: 'cure', at, strength: { now: null, needed: requiredPsi } };
-      return [phase.id, { ...reason, steps: [...reason.steps, step] }];
-    }),
-  );
+/** The reasons of a phase; a cure that has begun also says what strength it waits for. */
+function withCure(
+  phase: EnginePhase,
+  reason: StoredReason,
+  cure: FinishCure | undefined,
+  { frame }: ReasonFacts,
+): StoredReason {
+  if (phase.state !== 'started' || !cure?.placement || cure.decided) return reason;
+  const { predictedReleaseAt, requiredPsi } = cure.placement;
+  const at = predictedReleaseAt?.toISOString() ?? iso(phase.finish, frame);
+  const step = { kind: 'cure', at, strength: { now: null, needed: requiredPsi } };
+  return { ...reason, steps: [...reason.steps, step] };
 }
