@@ -34,7 +34,11 @@ export async function setStage(present: Date): Promise<Stage> {
   const prisma = new PrismaClient({ adapter: new PrismaPg({ connectionString: databaseUrl }) });
   await makeDemoCompany(prisma as never);
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-walkthrough-')), 'now');
-  const setClock = (at: Date) => writeClock(clockFile, at);
+  let now = present;
+  const setClock = (at: Date) => {
+    now = at;
+    writeClock(clockFile, at);
+  };
   setClock(present);
   const port = await freePort();
   const service = spawn(process.execPath, ['dist/src/main.js'], {
@@ -59,8 +63,10 @@ export async function setStage(present: Date): Promise<Stage> {
     setClock,
     settled: async () => {
       for (let waited = 0; waited < 300; waited += 1) {
-        const open = await prisma.outbox.count({ where: { doneAt: null } });
-        const claimed = await prisma.delivery.count({ where: { state: 'claimed' } });
+        const open = await prisma.outbox.count({ where: { doneAt: null, dueAt: { lte: now } } });
+        const claimed = await prisma.delivery.count({
+          where: { state: 'claimed', OR: [{ notBefore: null }, { notBefore: { lte: now } }] },
+        });
         if (open + claimed === 0) return;
         await new Promise((resolve) => setTimeout(resolve, 100));
       }
