@@ -4,6 +4,7 @@ import type { PhaseState } from '../../src/generated/prisma/client.js';
 import { PHASE_STEPS, type PhaseStep, sayInstead, stateAfter } from '../../src/phases/phase-states.js';
 import { confirmItem, RunningJob } from '../support/running-job.js';
 import { startService, type TestService } from '../support/service.js';
+import { statementsOf } from '../support/statements.js';
 
 const NOW = '2031-01-06T14:00:00Z';
 
@@ -410,6 +411,29 @@ describe('running a phase', () => {
       });
       expect(await ask()).toEqual([]);
     });
+  });
+
+  it('asks the database as often about eight phases as about two', async () => {
+    const add = async (key: string) => {
+      const [before, phase] = [await job.phase(`${key}-before`), await job.phase(key)];
+      await job.link(before, phase);
+      await job.holdPoint(phase, 'seen');
+      await job.inspection(phase, key);
+    };
+    const ask = () =>
+      job.foreman.data(
+        `query($id: ID!) { job(id: $id) { phases {
+          obstacles { code message phase { key } holdPoint { key } inspection { key } }
+          holdPoints { key phase { key } job { name } inspection { key authority { name } } }
+        } } }`,
+        { id: job.job.id },
+      );
+    await add('one');
+    const few = await statementsOf(ask);
+    for (const key of ['two', 'three', 'four']) await add(key);
+    const many = await statementsOf(ask);
+    expect(few.length).toBeGreaterThan(5);
+    expect(many.length).toBe(few.length);
   });
 
   describe('finishes', () => {
