@@ -722,8 +722,8 @@ export type RecordLeadsInput = {
 
 /** Records concrete, grout or mortar as it was placed. */
 export type RecordPlacementInput = {
-  /** Whether an accelerator is in the mixture. The estimate does not count on it. */
-  readonly accelerated?: Scalars['Boolean']['input'];
+  /** Whether an accelerator is in the mixture; no when left out. The estimate does not count on it. */
+  readonly accelerated?: InputMaybe<Scalars['Boolean']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
   /** What was placed: concrete, grout or mortar. */
@@ -734,8 +734,8 @@ export type RecordPlacementInput = {
   readonly placedAt?: InputMaybe<Scalars['DateTime']['input']>;
   /** Temperature as placed, °F. */
   readonly placedTempF: Scalars['Float']['input'];
-  /** What keeps it warm: blanket, enclosure, heater. */
-  readonly protection?: ReadonlyArray<Scalars['String']['input']>;
+  /** What keeps it warm: blanket, enclosure, heater; nothing when left out. */
+  readonly protection?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
   /** Strength it must reach, psi; left out, what its cure hold point asks for. */
   readonly requiredPsi?: InputMaybe<Scalars['Float']['input']>;
   /** Revision the phase was read at; checked when given. */

@@ -24,7 +24,7 @@ export function DetailBlock({ phase, board, zone }: DetailBlockProps) {
       className="block detail"
       id="detail"
       aria-label="Detail"
-      tabIndex={-1}
+      tabIndex={0}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && phase) document.getElementById(`bar-${phase.id}`)?.focus();
       }}

@@ -13,7 +13,7 @@ export function NotesBlock({ board, onShow }: NotesBlockProps) {
     document.getElementById(`bar-${phaseId}`)?.focus();
   };
   return (
-    <section className="block notes" aria-label="Conflicts">
+    <section className="block notes" aria-label="Conflicts" tabIndex={0}>
       <h2 className="caption">Conflicts</h2>
       {board.conflicts.length === 0 && <p>None.</p>}
       <ol>

@@ -11,7 +11,7 @@ interface ProposalBlockProps {
 /** The open proposal: what would move against the committed dates, which ends change, and the decision on it. */
 export function ProposalBlock({ proposal, zone }: ProposalBlockProps) {
   return (
-    <section className="block proposal" aria-label="Proposal">
+    <section className="block proposal" aria-label="Proposal" tabIndex={0}>
       <h2 className="caption">Proposal</h2>
       {proposal ? (
         <Open proposal={proposal} zone={zone} />
