@@ -53,7 +53,9 @@ function portfolio(jobs: number): PlanInput {
               slots: 4 + pick(40 - (pour ? 20 : 0)),
               mode: pour ? 'continuous' : 'interruptible',
             },
-        ...(cure ? {} : { trade: TRADES[p % TRADES.length]!, weatherIds: p % 3 === 0 ? [] : [`site-${j}`] }),
+        ...(cure
+          ? {}
+          : { trade: TRADES[p % TRADES.length] ?? 'mason', weatherIds: p % 3 === 0 ? [] : [`site-${j}`] }),
         ...(pour
           ? {
               holds: [
@@ -98,10 +100,12 @@ function median(run: () => void, times: number): number {
     run();
     return performance.now() - start;
   });
-  return taken.sort((a, b) => a - b)[Math.floor(times / 2)]!;
+  return taken.sort((a, b) => a - b)[Math.floor(times / 2)] ?? 0;
 }
 
-const jobs = Number(process.argv[process.argv.indexOf('--jobs') + 1] || 200);
+const given = process.argv.indexOf('--jobs');
+const jobs = given < 0 ? 200 : Number(process.argv[given + 1]);
+if (!Number.isSafeInteger(jobs) || jobs < 2) throw new RangeError('--jobs takes a whole number from 2 up.');
 const input = portfolio(jobs);
 const cold = median(() => plan(input), 1);
 const warm = median(() => plan(input), 15);
@@ -117,4 +121,4 @@ const result = {
   unplanned: made.phases.filter((phase) => phase.state === 'unplanned').length,
   violations: verify(input, made).length,
 };
-console.log(JSON.stringify(result));
+process.stdout.write(`${JSON.stringify(result)}\n`);

@@ -27,7 +27,8 @@ export function explain(plan: Plan, phaseId: string): ExplainStep[] {
     if (!phase) break;
     if (seen.has(next)) {
       // Phases that hold each other in place: the one that a person has fixed decides.
-      const fixed = [...seen].map((id) => phases.get(id)!).find(({ fixedBy }) => fixedBy !== null);
+      const named = steps.flatMap(({ reason }) => (reason.kind === 'equipment' ? [reason.phaseId] : []));
+      const fixed = [...seen, ...named].map((id) => phases.get(id)).find((one) => one?.fixedBy);
       if (fixed) steps.push(stepOf(fixed, { kind: fixed.fixedBy!, at: fixed.start! }));
       break;
     }

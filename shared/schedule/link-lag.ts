@@ -7,6 +7,9 @@ import { slot, type Slot } from './slot.js';
 /** Before everything: a bound that binds nothing. */
 export const LONG_AGO = slot(-(2 ** 30));
 
+/** After everything, likewise. */
+const FAR_AHEAD = slot(2 ** 30);
+
 /** Whether a link starts at its predecessor's finish. */
 export function fromFinish(kind: LinkKind): boolean {
   return kind === 'FS' || kind === 'FF';
@@ -29,7 +32,7 @@ export function lagBefore(link: Link, to: Slot, successor: CompiledCalendar): Sl
   if (link.lagIn === 'elapsed' || link.lag === 0) return slot(to - link.lag);
   const count = successor.worked(to) - link.lag;
   if (count < 0) return LONG_AGO;
-  return successor.at(count) ?? slot(-LONG_AGO);
+  return successor.at(count) ?? FAR_AHEAD;
 }
 
 /** Earliest start with which a phase finishes at `finish` or later: work is never stretched. */

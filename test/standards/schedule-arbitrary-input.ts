@@ -53,7 +53,7 @@ const duration: fc.Arbitrary<Duration> = fc.oneof(
   fc.record({ kind: fc.constant('work'), slots: slots(0, 12), mode: fc.constant('interruptible') }),
   fc.record({ kind: fc.constant('work'), slots: slots(0, 6), mode: fc.constant('continuous') }),
   fc.record({ kind: fc.constant('elapsed'), slots: slots(0, 30) }),
-) as fc.Arbitrary<Duration>;
+);
 
 const gate = (inspections: number): fc.Arbitrary<Gate> =>
   fc.oneof(
