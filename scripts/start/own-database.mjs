@@ -8,11 +8,14 @@ import { runNode } from '../house/run.mjs';
 const unfinished = join(root, '.flagway', 'demo-unfinished');
 
 /** Applies the migrations that a database lacks. */
-export const migrate = (url) =>
-  runNode(['--import', 'tsx', 'scripts/migrate/cli.ts', 'apply'], {
+export async function migrate(url) {
+  const { needsMigration } = await tsImport('../migrate/needs-migration.ts', import.meta.url);
+  if (!(await needsMigration(url, join(root, 'prisma', 'migrations')))) return;
+  await runNode(['--import', 'tsx', 'scripts/migrate/cli.ts', 'apply'], {
     env: { DATABASE_URL: url },
     quiet: true,
   });
+}
 
 /**
  * Loads the demo into a database without companies. A load that was killed on the way is thrown away with its database
