@@ -34,7 +34,7 @@ const steps = wanted.length > 0 ? STEPS.filter(({ name }) => wanted.includes(nam
 
 await tell(async () => {
   if (steps.length === 0) throw new Error(`Say which of ${STEPS.map(({ name }) => name).join(', ')}.`);
-  await prepare();
+  await prepare({ upTo: 'compile' });
 });
 
 /** Runs the steps two at a time, in their order. */

@@ -15,7 +15,7 @@ const lockFile = join(root, '.flagway', 'prepare.lock');
  * Does what is missing between a fresh clone and a running service; each step only when its sources changed. Two
  * callers at once take turns.
  *
- * @param {{upTo?: 'install' | 'generate' | 'build', say?: (text: string) => void}} [options] last step to do, and
+ * @param {{upTo?: 'install' | 'generate' | 'compile' | 'build', say?: (text: string) => void}} [options] last step to do, and
  *   where it tells what it does
  */
 export function prepare({ upTo = 'build', say: tell = say } = {}) {
@@ -24,10 +24,11 @@ export function prepare({ upTo = 'build', say: tell = say } = {}) {
     lockFile,
     async () => {
       await install(tell);
-      if (upTo === 'install') return;
+      if (upTo === 'install') return undefined;
       await generate(tell);
-      if (upTo === 'generate') return;
-      await Promise.all([compile(tell), buildBoard(tell)]);
+      if (upTo === 'generate') return undefined;
+      if (upTo === 'compile') return compile(tell);
+      return Promise.all([compile(tell), buildBoard(tell)]);
     },
     () => tell('Waiting for another command to finish its preparations ...'),
   );
