@@ -11,7 +11,8 @@ import { trackedFiles } from './tracked-files.mjs';
 const PAGE = 'docs/decisions/house-numbers.md';
 
 const isCode = (path) => /\.(ts|tsx|mjs|cjs)$/.test(path) && !/\.d\.ts$/.test(path);
-const isTest = (path) => /\.spec\.tsx?$/.test(path) || path.startsWith('test/');
+// What only tests use stands in `testing` folders beside the core.
+const isTest = (path) => /\.spec\.tsx?$/.test(path) || path.startsWith('test/') || path.includes('/testing/');
 const isWritten = (path) =>
   !/^Written by|^\/\/ Written by|^# Written by/.test(readFileSync(join(root, path), 'utf8').slice(0, 200));
 
@@ -83,11 +84,16 @@ export function houseNumbers() {
     .sort((a, b) => b.lines - a.lines)
     .slice(0, 5)
     .map(({ path, lines }) => `    ${lines} ${path}`);
+  const byFolder = ['shared', 'src', 'board', 'prisma', 'scripts', 'bench', 'test'].map((folder) => {
+    const within = (paths) => total(paths.filter((path) => path.startsWith(`${folder}/`)));
+    return `${folder} ${within(source)}/${within(tests)}`;
+  });
   return {
     ok: rows.every(({ ok }) => ok),
     output: [
       `${source.length} source files of ${total(source)} lines, ${tests.length} test files of ${total(tests)}`,
       ...rows.map(({ text }) => text),
+      `  lines of source/tests: ${byFolder.join(', ')}`,
       '  the longest:',
       ...longest,
     ].join('\n'),

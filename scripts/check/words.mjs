@@ -21,7 +21,7 @@ const PATTERNS = [
       'i',
     ),
   },
-  { what: 'an address inside a lock file', pattern: /"resolved":/ },
+  { what: 'an address inside a lock file', pattern: new RegExp(`"${'resolved'}":`) },
 ];
 
 const isText = (buffer) => !buffer.subarray(0, 8000).includes(0);
