@@ -1,4 +1,4 @@
-import { mergeIntervals } from './intervals.js';
+import { mergeIntervals, subtractIntervals } from './intervals.js';
 import type { Interval } from './model.js';
 import { slot, type Slot, type SlotCount } from './slot.js';
 
@@ -33,6 +33,11 @@ export class CompiledCalendar {
   /** Compiles stretches in any order; those that touch or overlap are joined. */
   static of(open: readonly Interval[]): CompiledCalendar {
     return new CompiledCalendar(mergeIntervals(open));
+  }
+
+  /** What is left outside merged `closed` stretches. */
+  without(closed: readonly Interval[]): CompiledCalendar {
+    return closed.length === 0 ? this : new CompiledCalendar(subtractIntervals(this.open, closed));
   }
 
   /** Open without a break until the horizon's end: cures and other waits. */

@@ -188,8 +188,9 @@ class Generator {
       const unplaced = notFound(this.state, node, place);
       return { ...unplaced, conflicts: [...unplaced.conflicts, ...conflicts] };
     }
-    const { found: _, ...where } = place;
-    return { placed: true, state: 'planned', ...where, conflicts };
+    const { crew, hours, start, finish, ready, readyReason, trail, reason } = place;
+    const state = 'planned';
+    return { placed: true, state, crew, hours, start, finish, ready, readyReason, trail, reason, conflicts };
   }
 
   private search(node: Node, floors: readonly Bound[], reserved: string | undefined): FixedPlace {

@@ -15,7 +15,7 @@ export function mergeIntervals(intervals: readonly Interval[]): Interval[] {
   return merged;
 }
 
-/** What is left of merged `base` outside merged `holes`. */
+/** What is left of merged `base` outside merged `holes`; merged again. */
 export function subtractIntervals(base: readonly Interval[], holes: readonly Interval[]): Interval[] {
   const left: Interval[] = [];
   let h = 0;
@@ -27,7 +27,8 @@ export function subtractIntervals(base: readonly Interval[], holes: readonly Int
       if (hole.from > from) left.push({ from, to: hole.from });
       if (hole.to > from) from = hole.to;
     }
-    if (from < stretch.to) left.push({ from, to: stretch.to });
+    if (from === stretch.from) left.push(stretch);
+    else if (from < stretch.to) left.push({ from, to: stretch.to });
   }
   return left;
 }

@@ -49,10 +49,10 @@ export function plan(input: PlanInput): Plan {
 
 function plannedPhase(state: State, node: Node, floats: Floats | null): PlannedPhase {
   const outcome: Outcome = state.outcomes[node.index]!;
-  const base = { id: node.id, jobId: node.job.id };
   if (!outcome.placed) {
     return {
-      ...base,
+      id: node.id,
+      jobId: node.job.id,
       state: 'unplanned',
       start: null,
       finish: null,
@@ -72,7 +72,8 @@ function plannedPhase(state: State, node: Node, floats: Floats | null): PlannedP
   }
   const { start, finish } = outcome;
   return {
-    ...base,
+    id: node.id,
+    jobId: node.job.id,
     state: outcome.state,
     start,
     finish,

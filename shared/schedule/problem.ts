@@ -1,7 +1,6 @@
 import { compareIds, sortedById } from './by-id.js';
 import { CompiledCalendar } from './compiled-calendar.js';
-import { mergeIntervals, subtractIntervals } from './intervals.js';
-import type { Crew, Inspection, Interval, Job, Link, Phase, PlanInput } from './model.js';
+import type { Crew, Inspection, Job, Link, Phase, PlanInput } from './model.js';
 import { slot, type Slot, type SlotCount } from './slot.js';
 import { WeatherCover } from './weather-cover.js';
 
@@ -40,9 +39,8 @@ export interface Node {
   /** Crews that may do it, in id order; empty when it needs none or none exists. */
   readonly crews: readonly Crew[];
   readonly needsCrew: boolean;
+  /** One object for all phases under the same weather sets. */
   readonly weather: WeatherCover | null;
-  /** The same for phases under the same weather sets. */
-  readonly weatherKey: string;
   readonly ins: Edge[];
   readonly outs: Edge[];
   readonly visits: Visit[];
@@ -61,7 +59,7 @@ export class Problem {
   private readonly byId = new Map<string, Node>();
   private readonly calendars = new Map<string, CompiledCalendar>();
   private readonly covers = new Map<string, WeatherCover>();
-  private readonly hours = new Map<string, Hours>();
+  private readonly hours = new Map<WeatherCover | null, Map<string | null, Hours>>();
   private readonly always: CompiledCalendar;
   /** First slot of the horizon. */
   readonly begin = slot(0);
@@ -107,15 +105,13 @@ export class Problem {
   /** Open hours of a phase when done by `crew`. */
   hoursOf(node: Node, crew: Crew | null): Hours {
     const calendarId = (crew && node.length > 0 ? crew.calendarId : node.phase.calendarId) ?? null;
-    const key = `${JSON.stringify(calendarId)} ${node.weatherKey}`;
-    let hours = this.hours.get(key);
+    let byCalendar = this.hours.get(node.weather);
+    if (!byCalendar) this.hours.set(node.weather, (byCalendar = new Map()));
+    let hours = byCalendar.get(calendarId);
     if (!hours) {
-      const own = calendarId === null ? this.always : this.calendars.get(calendarId)!;
-      const closed: readonly Interval[] = node.weather?.closed ?? [];
-      const workable =
-        closed.length === 0 ? own : CompiledCalendar.of(subtractIntervals(own.open, mergeIntervals(closed)));
-      hours = { calendarId, own, workable };
-      this.hours.set(key, hours);
+      const own = calendarId === null ? this.always : this.calendar(calendarId);
+      hours = { calendarId, own, workable: own.without(node.weather?.closed ?? []) };
+      byCalendar.set(calendarId, hours);
     }
     return hours;
   }
@@ -131,7 +127,6 @@ export class Problem {
       needsCrew,
       crews: needsCrew ? this.crewsFor(phase) : [],
       weather: this.coverOf(phase),
-      weatherKey: weatherKey(phase),
       ins: [],
       outs: [],
       visits: [],
