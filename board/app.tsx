@@ -3,6 +3,7 @@ import { BoardPage } from './board/board-page.js';
 import { HookupPage } from './hookup/hookup-page.js';
 import { JobPage } from './job/job-page.js';
 import { useAddress } from './routing/location.js';
+import { PageFault } from './routing/page-fault.js';
 import { type Page, pageOf } from './routing/page-of.js';
 import { PageLink } from './routing/page-link.js';
 import { SendsProvider } from './sends/sends.js';
@@ -13,9 +14,11 @@ import { SitePage } from './site/site-page.js';
 /** The whole client: who is signed in, and the page that the address means. */
 export function App() {
   return (
-    <SessionProvider>
-      <Gate />
-    </SessionProvider>
+    <PageFault>
+      <SessionProvider>
+        <Gate />
+      </SessionProvider>
+    </PageFault>
   );
 }
 

@@ -14,6 +14,9 @@ export class AskError extends Error {
   }
 }
 
+/** Event on the window: the service no longer knows who asks. */
+export const SIGNED_OUT = 'flagway:signed-out';
+
 interface Answer<R> {
   readonly data?: R | null;
   readonly errors?: readonly { readonly message: string; readonly extensions?: { readonly code?: string } }[];
@@ -32,7 +35,11 @@ const FAULTS: Readonly<Record<string, AskFault>> = {
 export async function ask<R, V>(document: TypedDocumentString<R, V>, variables: V): Promise<R> {
   const answer = await post<R>(document.toString(), variables);
   const [error] = answer.errors ?? [];
-  if (error) throw new AskError(FAULTS[error.extensions?.code ?? ''] ?? 'failed', error.message);
+  if (error) {
+    const fault = FAULTS[error.extensions?.code ?? ''] ?? 'failed';
+    if (fault === 'signed-out') dispatchEvent(new Event(SIGNED_OUT));
+    throw new AskError(fault, error.message);
+  }
   if (!answer.data) throw new AskError('failed', 'The service gave an empty answer. Try again.');
   return answer.data;
 }

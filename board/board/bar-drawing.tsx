@@ -4,8 +4,8 @@ import { MEASURES } from './layout/measures.js';
 
 /**
  * The body of a bar. Work carries the hatch of its material, a wait is an empty dotted outline. Not started: thin line.
- * Started: heavy line and darker paper up to now. Done: darker paper and a base line. Weather unknown: dashed outline. A
- * critical phase has a second line along its top.
+ * Started: heavy line, and darker paper over a base line up to now. Done: both along the whole bar. Weather unknown:
+ * dashed outline. A critical phase has a second line along its top.
  */
 export function BarDrawing({ bar }: { readonly bar: PlacedBar }) {
   const { phase, width, past } = bar;
@@ -30,9 +30,7 @@ export function BarDrawing({ bar }: { readonly bar: PlacedBar }) {
       {phase.planned?.critical && phase.state !== 'done' && (
         <line className="bar-critical" x1="0" x2={width} y1="3.5" y2="3.5" />
       )}
-      {phase.state === 'done' && (
-        <line className="bar-base" x1="0" x2={width} y1={height - 1.5} y2={height - 1.5} />
-      )}
+      {ground > 0 && <line className="bar-base" x1="0" x2={ground} y1={height - 1.5} y2={height - 1.5} />}
     </svg>
   );
 }

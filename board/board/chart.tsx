@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useMemo } from 'react';
+import { type CSSProperties, type KeyboardEvent, useMemo } from 'react';
 import type { BoardWeatherQuery } from '../api/documents.js';
 import type { Day } from '../time/zone-days.js';
 import { ChartBackground } from './chart-background.js';
@@ -11,8 +11,10 @@ import type { BoardData, BoardRow, RowsBy } from './layout/rows.js';
 import { useWidth } from './use-width.js';
 import './chart.css';
 
-/** Width of the heads of the rows, in pixels; the style sheet uses the same. */
-const HEAD = 190;
+/** Width of the board under which it is drawn for a phone. */
+const NARROW = 640;
+/** Width of the heads of the rows, in pixels. */
+const headWidth = (width: number): number => (width < NARROW ? 112 : 190);
 /** Least width of a day by the number of days shown: below it nothing could be read and the board scrolls sideways. */
 const leastDay = (days: number): number => (days <= 14 ? 56 : days <= 28 ? 40 : 28);
 
@@ -32,9 +34,10 @@ interface ChartProps {
 export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, onHover }: ChartProps) {
   const { ref, width } = useWidth();
   const now = Date.parse(board.now);
+  const head = headWidth(width);
   const axis = useMemo(
-    () => makeAxis(days, Math.max(leastDay(days.length), Math.floor((width - HEAD) / days.length))),
-    [days, width],
+    () => makeAxis(days, Math.max(leastDay(days.length), Math.floor((width - head) / days.length))),
+    [days, width, head],
   );
   const placed = useMemo(() => rows.map((row) => layOutRow(row, axis, now, by)), [rows, axis, now, by]);
   const stops = useMemo(() => stopsOf(placed), [placed]);
@@ -55,12 +58,16 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
   };
 
   return (
-    <div className="chart" ref={ref}>
+    <div
+      className={width < NARROW ? 'chart chart-narrow' : 'chart'}
+      style={{ '--head': `${head}px` } as CSSProperties}
+      ref={ref}
+    >
       <div
         className="chart-sheet"
         role="grid"
         aria-label={`Phases by ${by}. Arrow keys lead from bar to bar, Enter to its details.`}
-        style={{ width: HEAD + axis.width }}
+        style={{ width: head + axis.width }}
         onKeyDown={onKeyDown}
       >
         <ChartBackground axis={axis} now={now} />

@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
-import { ask, AskError } from '../api/ask.js';
+import { ask, AskError, SIGNED_OUT } from '../api/ask.js';
 import {
   CompanyNameDocument,
   type CompanyNameQuery,
@@ -36,6 +36,10 @@ export function SessionProvider({ children }: { readonly children: ReactNode }) 
 
   useEffect(() => {
     void refresh();
+    // A session that ran out while a page was open leads back to the sign-in; unsent changes stay on the device.
+    const ended = () => setKnown({ state: 'out', me: null, company: null });
+    addEventListener(SIGNED_OUT, ended);
+    return () => removeEventListener(SIGNED_OUT, ended);
   }, [refresh]);
 
   const session = useMemo(() => ({ ...known, refresh, signOut }), [known, refresh, signOut]);
