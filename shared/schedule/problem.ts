@@ -106,7 +106,7 @@ export class Problem {
   hoursOf(node: Node, crew: Crew | null): Hours {
     const calendarId = (crew && node.length > 0 ? crew.calendarId : node.phase.calendarId) ?? null;
     let byCalendar = this.hours.get(node.weather);
-    if (!byCalendar) this.hours.set(node.weather, (byCalendar = new Map()));
+    if (!byCalendar) this.hours.set(node.weather, (byCalendar = new Map<string | null, Hours>()));
     let hours = byCalendar.get(calendarId);
     if (!hours) {
       const own = calendarId === null ? this.always : this.calendar(calendarId);
