@@ -10,6 +10,9 @@ import { DESK, freshPage, keepScreen, openPage, PHONE, settled, signInAs, thrown
  * Source: Web Content Accessibility Guidelines (WCAG) 2.2, levels A and AA, as axe-core tests them.
  */
 
+/** Many states a test: the engine reads each page whole. */
+const PATIENCE = 300_000;
+
 describe('the accessibility engine finds nothing', () => {
   let service: DemoService;
   let browser: Browser;
@@ -32,89 +35,109 @@ describe('the accessibility engine finds nothing', () => {
   it.each([
     ['desk', DESK],
     ['phone', PHONE],
-  ] as const)('on the sign-in page, empty and refused, %s', async (name, screen) => {
-    const page = await freshPage(browser, screen);
-    await openPage(page, `${service.url}/`);
-    await clean(page, `sign-in-${name}`);
-    await page.getByLabel('E-mail').fill('nobody@quillback.example');
-    await page.getByLabel('Password').fill('not the password');
-    await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-    await page.getByText('E-mail or password is wrong').waitFor();
-    await clean(page, `sign-in-refused-${name}`);
-    await page.context().close();
-  });
+  ] as const)(
+    'on the sign-in page, empty and refused, %s',
+    async (name, screen) => {
+      const page = await freshPage(browser, screen);
+      await openPage(page, `${service.url}/`);
+      await clean(page, `sign-in-${name}`);
+      await page.getByLabel('E-mail').fill('nobody@quillback.example');
+      await page.getByLabel('Password').fill('not the password');
+      await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+      await page.getByText('E-mail or password is wrong').waitFor();
+      await clean(page, `sign-in-refused-${name}`);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
 
   it.each([
     ['desk', DESK],
     ['phone', PHONE],
-  ] as const)('on the board in all its views, %s', async (name, screen) => {
-    const page = await freshPage(browser, screen);
-    await signInAs(page, service.url, 'office');
-    for (const [view, query] of [
-      ['jobs', ''],
-      ['jobs-8-weeks', '?weeks=8'],
-      ['crews', '?rows=crew&weeks=4'],
-      ['table', '?as=table'],
-      ['far-away', '?from=2033-05-02'],
-    ] as const) {
-      await openPage(page, `${service.url}/${query}`);
-      await clean(page, `board-${view}-${name}`);
-    }
-    await openPage(page, `${service.url}/`);
-    await page.locator('[role=gridcell]').nth(4).focus();
-    await page.locator('#detail-reasons li').first().waitFor();
-    await clean(page, `board-focus-${name}`);
-    await page.context().close();
-  });
+  ] as const)(
+    'on the board in all its views, %s',
+    async (name, screen) => {
+      const page = await freshPage(browser, screen);
+      await signInAs(page, service.url, 'office');
+      for (const [view, query] of [
+        ['jobs', ''],
+        ['jobs-8-weeks', '?weeks=8'],
+        ['crews', '?rows=crew&weeks=4'],
+        ['table', '?as=table'],
+        ['far-away', '?from=2033-05-02'],
+      ] as const) {
+        await openPage(page, `${service.url}/${query}`);
+        await clean(page, `board-${view}-${name}`);
+      }
+      await openPage(page, `${service.url}/`);
+      await page.locator('[role=gridcell]').nth(4).focus();
+      await page.locator('#detail-reasons li').first().waitFor();
+      await clean(page, `board-focus-${name}`);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
 
-  it('on the board in forced colours and with reduced motion', async () => {
-    const page = await freshPage(browser, DESK);
-    await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
-    await signInAs(page, service.url, 'office');
-    await clean(page, 'board-forced-colours-desk');
-    await page.context().close();
-  });
-
-  it.each([
-    ['desk', DESK],
-    ['phone', PHONE],
-  ] as const)('on the pages of jobs and hookups, found and missing, %s', async (name, screen) => {
-    const page = await freshPage(browser, screen);
-    await signInAs(page, service.url, 'electrician');
-    const client = await service.client('electrician');
-    const { hookups } = await client.data<{ hookups: { edges: { node: { id: string } }[] } }>(
-      '{ hookups(first: 10) { edges { node { id } } } }',
-    );
-    const addresses = [
-      ['job', '/jobs/101'],
-      ['job-missing', '/jobs/999'],
-      ['hookup-missing', '/hookups/00000000-0000-7000-8000-000000000000'],
-      ['unknown', '/jobs/abc'],
-      ...hookups.edges.map(({ node }, index) => [`hookup-${index + 1}`, `/hookups/${node.id}`] as const),
-    ] as const;
-    expect(hookups.edges.length).toBeGreaterThan(0);
-    for (const [place, address] of addresses) {
-      await openPage(page, `${service.url}${address}`);
-      await settled(page);
-      await clean(page, `${place}-${name}`);
-    }
-    await page.context().close();
-  });
+  it(
+    'on the board in forced colours and with reduced motion',
+    async () => {
+      const page = await freshPage(browser, DESK);
+      await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+      await signInAs(page, service.url, 'office');
+      await clean(page, 'board-forced-colours-desk');
+      await page.context().close();
+    },
+    PATIENCE,
+  );
 
   it.each([
     ['desk', DESK],
     ['phone', PHONE],
-  ] as const)('on the site sheet, closed and with everything open, %s', async (name, screen) => {
-    const page = await freshPage(browser, screen);
-    await signInAs(page, service.url, 'foreman');
-    await clean(page, `site-${name}`);
-    await page.evaluate(() => {
-      for (const sheet of document.querySelectorAll('details')) sheet.open = true;
-    });
-    for (const call of await page.getByRole('button', { name: 'Call a weather hold' }).all())
-      await call.click();
-    await keepScreen(page, `site-open-${name}`, true);
-    expect(await findings(page)).toEqual([]);
-    await page.context().close();
-  });
+  ] as const)(
+    'on the pages of jobs and hookups, found and missing, %s',
+    async (name, screen) => {
+      const page = await freshPage(browser, screen);
+      await signInAs(page, service.url, 'electrician');
+      const client = await service.client('electrician');
+      const { hookups } = await client.data<{ hookups: { edges: { node: { id: string } }[] } }>(
+        '{ hookups(first: 10) { edges { node { id } } } }',
+      );
+      const addresses = [
+        ['job', '/jobs/101'],
+        ['job-missing', '/jobs/999'],
+        ['hookup-missing', '/hookups/00000000-0000-7000-8000-000000000000'],
+        ['unknown', '/jobs/abc'],
+        ...hookups.edges.map(({ node }, index) => [`hookup-${index + 1}`, `/hookups/${node.id}`] as const),
+      ] as const;
+      expect(hookups.edges.length).toBeGreaterThan(0);
+      for (const [place, address] of addresses) {
+        await openPage(page, `${service.url}${address}`);
+        await settled(page);
+        await clean(page, `${place}-${name}`);
+      }
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  it.each([
+    ['desk', DESK],
+    ['phone', PHONE],
+  ] as const)(
+    'on the site sheet, closed and with everything open, %s',
+    async (name, screen) => {
+      const page = await freshPage(browser, screen);
+      await signInAs(page, service.url, 'foreman');
+      await clean(page, `site-${name}`);
+      await page.evaluate(() => {
+        for (const sheet of document.querySelectorAll('details')) sheet.open = true;
+      });
+      for (const call of await page.getByRole('button', { name: 'Call a weather hold' }).all())
+        await call.click();
+      await keepScreen(page, `site-open-${name}`, true);
+      expect(await findings(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
 });
