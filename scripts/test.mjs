@@ -23,7 +23,10 @@ for (const tier of tiers) {
   say(`\n== ${tier.name}`);
   let counts;
   try {
-    for (const program of tier.needs) demandProgram(program, say);
+    for (const program of tier.needs) {
+      const path = demandProgram(program, say);
+      if (program === 'chromium') process.env.CHROMIUM_PATH = path;
+    }
     if (tier.built) await prepare();
     counts = await runTier(tier, patterns);
   } catch (error) {

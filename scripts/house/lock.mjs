@@ -1,4 +1,4 @@
-import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { linkSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 
@@ -37,37 +37,62 @@ export function runs({ pid, start }) {
 
 const self = () => ({ pid: process.pid, start: startOf(process.pid) });
 
-/** The holder's entry, or undefined when nobody alive holds the lock. */
-export function holderOf(file) {
+function entryIn(file) {
   try {
-    const entry = JSON.parse(readFileSync(file, 'utf8'));
-    return runs(entry) ? entry : undefined;
+    return JSON.parse(readFileSync(file, 'utf8'));
   } catch {
     return undefined;
   }
 }
 
+/** The holder's entry, or undefined when nobody alive holds the lock. */
+export function holderOf(file) {
+  const entry = entryIn(file);
+  return entry && runs(entry) ? entry : undefined;
+}
+
+const ownFile = (file, what) => `${file}.${process.pid}.${what}`;
+
+/** Clears a dead holder's file away; puts it back when somebody alive has taken the lock in between. */
+function clearDead(file) {
+  const aside = ownFile(file, 'dead');
+  try {
+    renameSync(file, aside);
+    if (holderOf(aside)) linkSync(aside, file);
+  } catch (error) {
+    if (error.code !== 'ENOENT' && error.code !== 'EEXIST') throw error;
+  } finally {
+    rmSync(aside, { force: true });
+  }
+}
+
 /**
- * Takes the lock if nobody alive holds it.
+ * Takes the lock if nobody alive holds it. Its file appears with its content at once, so nobody can read half of it.
  *
  * @returns {{release(): void, tell(more: object): void} | undefined} undefined when somebody holds it; `tell` adds to
  *   the entry that others read
  */
 export function tryLock(file) {
   mkdirSync(dirname(file), { recursive: true });
+  const draft = ownFile(file, 'new');
+  const write = (entry) => writeFileSync(draft, JSON.stringify(entry));
   for (let tries = 0; tries < 5; tries += 1) {
+    write(self());
     try {
-      const handle = openSync(file, 'wx');
-      writeFileSync(handle, JSON.stringify(self()));
-      closeSync(handle);
+      linkSync(draft, file);
       return {
         release: () => rmSync(file, { force: true }),
-        tell: (more) => writeFileSync(file, JSON.stringify({ ...self(), ...more })),
+        tell: (more) => {
+          write({ ...self(), ...more });
+          renameSync(draft, file);
+        },
       };
     } catch (error) {
       if (error.code !== 'EEXIST') throw error;
       if (holderOf(file)) return undefined;
-      rmSync(file, { force: true });
+      clearDead(file);
+    } finally {
+      rmSync(draft, { force: true });
     }
   }
   return undefined;
