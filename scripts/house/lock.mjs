@@ -81,7 +81,9 @@ export function tryLock(file) {
     try {
       linkSync(draft, file);
       return {
-        release: () => rmSync(file, { force: true }),
+        release: () => {
+          if (entryIn(file)?.pid === process.pid) rmSync(file, { force: true });
+        },
         tell: (more) => {
           write({ ...self(), ...more });
           renameSync(draft, file);
