@@ -88,13 +88,13 @@ describe('a pending reminder', () => {
 });
 
 describe('a sent reminder', () => {
-  test('is left alone while its time stays or moves to earlier', () => {
-    for (const dueAt of [hours(10), hours(5)]) {
+  test('is left alone while its time stays, moves to earlier, or later by less than half a day', () => {
+    for (const dueAt of [hours(10), hours(5), hours(21)]) {
       expect(reconcile([stored({ state: 'sent' })], [wanted({ dueAt })], now)).toEqual(nothing);
     }
   });
 
-  test('fires again when its time moved to later', () => {
+  test('fires again when its time moved to half a day later or more', () => {
     const one = wanted({ dueAt: hours(34), usefulUntil: hours(44) });
     expect(reconcile([stored({ state: 'sent' })], [one], now).move).toEqual([{ id: 'r1', wanted: one }]);
   });
@@ -111,9 +111,9 @@ describe('a cancelled or missed reminder', () => {
     expect(reconcile([stored({ state: 'cancelled' })], [past], now)).toEqual(nothing);
   });
 
-  test('that was missed fires only when its time moved to later', () => {
+  test('that was missed fires only when its time moved to half a day later or more', () => {
     expect(reconcile([stored({ state: 'tooLate' })], [wanted()], now)).toEqual(nothing);
-    expect(reconcile([stored({ state: 'tooLate' })], [wanted({ dueAt: hours(11) })], now).move).toHaveLength(
+    expect(reconcile([stored({ state: 'tooLate' })], [wanted({ dueAt: hours(22) })], now).move).toHaveLength(
       1,
     );
   });

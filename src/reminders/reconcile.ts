@@ -16,6 +16,9 @@ export interface Reconciliation {
   readonly cancel: readonly string[];
 }
 
+/** What was told already is told again only when its time moved by this much: predictions shift with every reading. */
+const WORTH_TELLING_AGAIN = 12 * 3_600_000;
+
 /** Compares the stored reminders of a company with the wanted ones. */
 export function reconcile(
   stored: readonly Reminder[],
@@ -45,7 +48,7 @@ export function reconcile(
 
 /**
  * Whether a stored reminder must fire at the wanted time although it stood otherwise: a pending one that moved, a
- * cancelled one that is wanted again, and a sent or missed one whose time moved to later.
+ * cancelled one that is wanted again, and a sent or missed one whose time moved to half a day later or more.
  */
 function isDueAnew(reminder: Reminder, wanted: WantedReminder, now: Date): boolean {
   const moved = reminder.dueAt.getTime() !== wanted.dueAt.getTime();
@@ -57,7 +60,7 @@ function isDueAnew(reminder: Reminder, wanted: WantedReminder, now: Date): boole
       return useful;
     case 'sent':
     case 'tooLate':
-      return useful && wanted.dueAt > reminder.dueAt;
+      return useful && wanted.dueAt.getTime() - reminder.dueAt.getTime() >= WORTH_TELLING_AGAIN;
   }
 }
 

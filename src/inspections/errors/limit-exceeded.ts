@@ -18,6 +18,6 @@ export class LimitExceeded extends Refusal {
     super();
     this.findings = [...findings];
     const bad = findings.filter(({ ok }) => !ok).map(({ text }) => text);
-    this.message = `${bad.join(' ')} Put it right and measure again, or refuse the hold point.`;
+    this.message = `${bad.join('; ')}. Put it right and measure again, or refuse the hold point.`;
   }
 }

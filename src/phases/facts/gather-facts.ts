@@ -20,7 +20,7 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
   const phases = await tx.phase.findMany({
     where: { companyId, id: { in: [...phaseIds] } },
     include: {
-      job: true,
+      job: { include: { site: { select: { zone: true } } } },
       linksTo: { include: { from: true }, orderBy: { id: 'asc' } },
       holdPoints: {
         include: { inspection: true, clearance: true },
@@ -39,11 +39,12 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
   const failing = await failingReadings(tx, companyId, [...new Set(sets)]);
   const needs = await needsByHookup(tx, companyId, hookups, at);
   return new Map(
-    phases.map(({ job, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
+    phases.map(({ job: { site, ...job }, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
       phase.id,
       {
         phase,
         job,
+        zone: site.zone,
         predecessors: linksTo.map(({ from, ...link }) => ({ link, phase: from })),
         holdPoints,
         weatherHolds: weather.holdsOf(phase, job),

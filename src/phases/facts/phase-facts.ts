@@ -47,6 +47,8 @@ export interface WeatherFacts {
 export interface PhaseFacts {
   readonly phase: Phase;
   readonly job: Job;
+  /** IANA zone of the site, in which messages give times. */
+  readonly zone: string;
   readonly predecessors: readonly Predecessor[];
   readonly holdPoints: readonly PointFacts[];
   /** Holds of the site or the phase that were not lifted, and those of a forecast that a person lifted. */

@@ -1,3 +1,4 @@
+import { localTime } from '../../platform/local-time.js';
 import { InspectionOutstanding } from '../../inspections/inspections.face.js';
 import { idsOf, messagesOf, type ObstacleCheck } from './obstacle.js';
 
@@ -6,7 +7,7 @@ import { idsOf, messagesOf, type ObstacleCheck } from './obstacle.js';
  * after the moment asked about does not count for it.
  */
 export const inspectionOutstanding: ObstacleCheck = {
-  find: ({ holdPoints }, { gate, at }) =>
+  find: ({ holdPoints, zone }, { gate, at }) =>
     holdPoints
       .filter((point) => point.kind === 'inspection' && point.gate === gate)
       .filter(({ state, inspection }) => state !== 'released' || (inspection?.resultAt ?? at) > at)
@@ -14,7 +15,7 @@ export const inspectionOutstanding: ObstacleCheck = {
         code: 'InspectionOutstanding',
         message:
           state === 'released'
-            ? `${title}: the inspection passed only at ${inspection?.resultAt?.toISOString()}.`
+            ? `${title}: the inspection passed only at ${inspection?.resultAt ? localTime(inspection.resultAt, zone) : 'a later time'}.`
             : `${title}: the inspection has not passed${inspection ? ` (${inspection.state})` : ''}; the authority must pass it first.`,
         liftedBy: 'office',
         holdPointId: id,

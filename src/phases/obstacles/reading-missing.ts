@@ -1,5 +1,6 @@
 import { forbidsStage } from '../../heating/heating.face.js';
 import { ReadingMissing } from '../../inspections/inspections.face.js';
+import { localTime } from '../../platform/local-time.js';
 import type { PhaseFacts } from '../facts/phase-facts.js';
 import { type FoundObstacle, messagesOf, type Moment, type ObstacleCheck } from './obstacle.js';
 
@@ -17,7 +18,7 @@ export const readingMissing: ObstacleCheck = {
   },
 };
 
-function notReleased({ holdPoints }: PhaseFacts, { gate, at }: Moment): FoundObstacle[] {
+function notReleased({ holdPoints, zone }: PhaseFacts, { gate, at }: Moment): FoundObstacle[] {
   return holdPoints
     .filter((point) => point.kind === 'reading' && point.gate === gate)
     .filter(({ state, decidedAt }) => state !== 'released' || (decidedAt ?? at) > at)
@@ -25,7 +26,7 @@ function notReleased({ holdPoints }: PhaseFacts, { gate, at }: Moment): FoundObs
       code: 'ReadingMissing',
       message:
         state === 'released'
-          ? `${title}: the accepted reading was taken only at ${decidedAt?.toISOString()}.`
+          ? `${title}: the accepted reading was taken only at ${decidedAt ? localTime(decidedAt, zone) : 'a later time'}.`
           : `${title}: no accepted reading stands; take it and record it.`,
       liftedBy: 'foreman',
       holdPointId: id,

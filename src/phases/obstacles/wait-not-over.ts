@@ -1,5 +1,6 @@
 import type { Phase } from '../../generated/prisma/client.js';
 import { WrongState } from '../errors/wrong-state.js';
+import { localTime } from '../../platform/local-time.js';
 import type { PhaseFacts } from '../facts/phase-facts.js';
 import { messagesOf, type ObstacleCheck } from './obstacle.js';
 
@@ -11,7 +12,7 @@ export const waitNotOver: ObstacleCheck = {
   find: (facts, { gate, at }) => {
     const over = gate === 'finish' ? waitOver(facts) : null;
     if (!over || over <= at) return [];
-    const message = `${facts.phase.name} lasts until ${over.toISOString()}; finish it then.`;
+    const message = `${facts.phase.name} lasts until ${localTime(over, facts.zone)}; finish it then.`;
     return [{ code: 'WrongState', message, liftedBy: null }];
   },
   refuse: (found, { phase }) => new WrongState(phase.state, messagesOf(found)),

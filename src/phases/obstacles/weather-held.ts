@@ -2,6 +2,7 @@ import { epochMs } from '../../../shared/units/time.js';
 import { weatherWindows } from '../../../shared/weather/weather-windows.js';
 import type { WeatherHold } from '../../generated/prisma/client.js';
 import { WeatherHeld } from '../errors/weather-held.js';
+import { localTime } from '../../platform/local-time.js';
 import type { PhaseFacts } from '../facts/phase-facts.js';
 import { type FoundObstacle, idsOf, messagesOf, type ObstacleCheck } from './obstacle.js';
 
@@ -14,7 +15,7 @@ export const weatherHeld: ObstacleCheck = {
     if (gate !== 'start' || facts.phase.durationKind === 'elapsed') return [];
     const covering = facts.weatherHolds.filter((hold) => covers(hold, at));
     const standing = covering.filter(({ liftedAt }) => liftedAt === null);
-    if (standing.length > 0) return standing.map(heldBy);
+    if (standing.length > 0) return standing.map((hold) => heldBy(hold, facts.zone));
     // A person who lifted the forecast's hold answers for the protection in place.
     return covering.length > 0 ? [] : brokenLimits(facts, at);
   },
@@ -25,8 +26,8 @@ function covers({ startsAt, endsAt }: WeatherHold, at: Date): boolean {
   return startsAt <= at && (endsAt === null || endsAt > at);
 }
 
-function heldBy({ id, reason, endsAt, cause }: WeatherHold): FoundObstacle {
-  const until = endsAt ? ` until ${endsAt.toISOString()}` : '';
+function heldBy({ id, reason, endsAt, cause }: WeatherHold, zone: string): FoundObstacle {
+  const until = endsAt ? ` until ${localTime(endsAt, zone)}` : '';
   return {
     code: 'WeatherHeld',
     message: `Held for the weather${until}: ${reason}. Wait, or lift the hold with a reason.`,

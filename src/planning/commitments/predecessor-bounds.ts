@@ -2,7 +2,7 @@ import type { Link, Phase } from '../../generated/prisma/client.js';
 import { BeforePredecessor } from '../../phases/phases.face.js';
 import type { Change } from '../../platform/change/change.js';
 import { Refused } from '../../platform/outcomes/refusal.js';
-import { localTime } from '../reasons/local-time.js';
+import { localTime } from '../../platform/local-time.js';
 
 const MINUTE_MS = 60_000;
 

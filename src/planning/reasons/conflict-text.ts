@@ -1,5 +1,5 @@
 import type { StoredConflict } from '../replan/stored-conflict.js';
-import { localTime } from './local-time.js';
+import { localTime } from '../../platform/local-time.js';
 import { type ReasonNames, reasonText } from './reason-text.js';
 
 /** Names for what a conflict refers to. */

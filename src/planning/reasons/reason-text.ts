@@ -1,4 +1,4 @@
-import { localTime } from './local-time.js';
+import { localTime } from '../../platform/local-time.js';
 import type { StoredStep } from './stored-reason.js';
 
 /** Names for what a reason refers to. Phases of another job come with its name. */

@@ -250,15 +250,16 @@ describe('weather against a phase', () => {
 describe('a proposal that waits', () => {
   const openProposal = {
     id: 'pr',
+    companyId: 'c',
     number: 7,
     cause: 'inspection failed',
     createdAt: at('2031-01-06T09:00:00'),
     differences: [{}, {}],
   } as unknown as Proposal;
 
-  test('is due a quarter of an hour after it was opened and belongs to no job', () => {
+  test('is told in the next morning, once a day however often the plan moves, and belongs to no job', () => {
     expect(proposalWaiting.derive({ ...factsOf(), openProposal })).toMatchObject([
-      { subjectId: 'pr', jobId: null, dueAt: at('2031-01-06T09:15:00') },
+      { subjectId: 'c', jobId: null, dueAt: at('2031-01-07T07:00:00') },
     ]);
   });
 

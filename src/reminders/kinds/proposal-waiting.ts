@@ -1,26 +1,29 @@
 import { when } from '../about.js';
-import { plusHours } from '../local-time.js';
+import { atHour, plusHours } from '../local-time.js';
 import type { ReminderKind } from '../reminder-kind.js';
 
-const HOURS_BEFORE_REMINDING = 0.25;
-const HOURS_USEFUL = 7 * 24;
+/** The plan moves many times a day; the office is told once, in the morning, and finds the newest proposal. */
+const MORNING = 7;
+const HOURS_USEFUL = 24;
 
-/** A quarter of an hour after a proposal was opened and not decided, the office is told that it waits. */
+/** In the morning after a proposal was opened and not decided, the office is told that it waits: once a day at most. */
 export const proposalWaiting: ReminderKind = {
   kind: 'proposal-waiting',
   audience: 'office',
   urgent: false,
-  derive: ({ openProposal }) => {
+  derive: ({ openProposal, zone }) => {
     if (!openProposal) return [];
-    const { id, number, createdAt, cause, differences } = openProposal;
+    const { companyId, number, createdAt, cause, differences } = openProposal;
     const moved = Array.isArray(differences) ? differences.length : 0;
+    const sameDay = atHour(zone, createdAt, MORNING);
+    const dueAt = sameDay >= createdAt ? sameDay : atHour(zone, createdAt, MORNING, 1);
     return [
       {
-        subjectType: 'proposal',
-        subjectId: id,
+        subjectType: 'company',
+        subjectId: companyId,
         jobId: null,
-        dueAt: plusHours(createdAt, HOURS_BEFORE_REMINDING),
-        usefulUntil: plusHours(createdAt, HOURS_USEFUL),
+        dueAt,
+        usefulUntil: plusHours(dueAt, HOURS_USEFUL),
         detail: {
           crewId: null,
           message: {
