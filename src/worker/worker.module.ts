@@ -5,12 +5,13 @@ import { Consumer } from './consumer.js';
 import { OutboxAnnouncer } from './outbox-announcer.js';
 import { Relay } from './relay.js';
 import { Sweep } from './sweep.js';
+import { TimeKeeper } from './time-keeper.js';
 import { Worker } from './worker.js';
 
 /** The worker role; passive until `Worker.start`. */
 @Module({
   imports: [NoticesModule, RemindersModule],
-  providers: [Consumer, OutboxAnnouncer, Relay, Sweep, Worker],
+  providers: [Consumer, OutboxAnnouncer, Relay, Sweep, TimeKeeper, Worker],
   exports: [Worker],
 })
 export class WorkerModule {}

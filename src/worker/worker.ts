@@ -6,8 +6,9 @@ import { Consumer } from './consumer.js';
 import { Relay } from './relay.js';
 import { Sweep } from './sweep.js';
 import { Ticker } from './ticker.js';
+import { TimeKeeper } from './time-keeper.js';
 
-/** The worker role: relay, consumer and sweep. Does nothing before it is started. */
+/** The worker role: relay, consumer, sweep and time keeper. Does nothing before it is started. */
 @Injectable()
 export class Worker {
   constructor(
@@ -15,6 +16,7 @@ export class Worker {
     private readonly relay: Relay,
     private readonly consumer: Consumer,
     private readonly sweep: Sweep,
+    private readonly timeKeeper: TimeKeeper,
     private readonly hints: HintBus,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -31,12 +33,16 @@ export class Worker {
     const consumption = await this.queue.consume((entry) => this.consumer.work(entry));
     const relaying = new Ticker('relay', this.config.FLAGWAY_RELAY_MILLISECONDS, () => this.relay.run());
     const sweeping = new Ticker('sweep', this.config.FLAGWAY_SWEEP_MILLISECONDS, () => this.sweep.run());
+    const keeping = new Ticker('time keeper', this.config.FLAGWAY_SWEEP_MILLISECONDS, () =>
+      this.timeKeeper.run(),
+    );
     const deafen = this.hints.onAny(() => relaying.wake());
     relaying.wake();
     sweeping.wake();
+    keeping.wake();
     return async () => {
       deafen();
-      await Promise.all([relaying.stop(), sweeping.stop()]);
+      await Promise.all([relaying.stop(), sweeping.stop(), keeping.stop()]);
       await consumption.close();
     };
   }

@@ -74,9 +74,28 @@ export class ChangeRunner {
     });
   }
 
+  /**
+   * Lets the steps look at a company because time has passed: waits run out, plans start later, reminders move. It is
+   * journalled only when a step did something.
+   */
+  async passTime(ctx: Context): Promise<void> {
+    await this.database.$transaction(async (tx) => {
+      await enter(tx, ctx.companyId);
+      const change = new Change(ctx, tx, this.clock.now());
+      await this.steps.run(change);
+      await this.write(change);
+    });
+  }
+
   private async finish(change: Change): Promise<void> {
     if (change.lines.length === 0) return;
     await this.steps.run(change);
+    await this.write(change);
+  }
+
+  /** Writes the journal and tells everyone. */
+  private async write(change: Change): Promise<void> {
+    if (change.lines.length === 0) return;
     const entries = await change.tx.journalEntry.createManyAndReturn({
       select: { id: true },
       data: change.lines.map((line) => ({
