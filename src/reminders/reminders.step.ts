@@ -13,7 +13,12 @@ export function wantedReminders(facts: ReminderFacts): WantedReminder[] {
 /** The step after every change: the stored reminders become those that follow from the rows as they now stand. */
 export async function remindersStep({ tx, ctx: { companyId }, now }: Change): Promise<void> {
   const wanted = wantedReminders(await gatherFacts(tx, companyId, now));
-  const stored = await tx.reminder.findMany({ where: { companyId } });
+  const stored = await tx.reminder.findMany({
+    where: {
+      companyId,
+      OR: [{ state: 'pending' }, { subjectId: { in: wanted.map(({ subjectId }) => subjectId) } }],
+    },
+  });
   const { create, move, reword, cancel } = reconcile(stored, wanted, now);
   if (create.length > 0) {
     await tx.reminder.createMany({
