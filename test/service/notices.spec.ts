@@ -221,6 +221,54 @@ describe('the leave to energise', () => {
   });
 });
 
+describe('a leave to energise that moves', () => {
+  /** Dates the leave inside a change and asks for its notice at that date, as the service does; null takes it back. */
+  const dateLeave = (iso: string | null) =>
+    bench.change(house.company, async (change) => {
+      const allowedAt = iso === null ? null : new Date(iso);
+      await change.tx.hookup.update({
+        where: { id: bare.hookup.id },
+        data: { state: 'done', doneAt: change.now, energiseAllowedAt: allowedAt },
+      });
+      if (allowedAt)
+        await change.later('energising-allowed', { hookupId: bare.hookup.id, readyCount: 1 }, allowedAt);
+    });
+  const noticesWritten = () => bench.database.notice.count({ where: { companyId: house.company.id } });
+  const dueRowsDone = async () =>
+    (await bench.database.outbox.count({
+      where: { companyId: house.company.id, doneAt: null, dueAt: { lte: new Date(now) } },
+    })) === 0;
+  let now = NOW;
+  const goTo = async (iso: string): Promise<void> => {
+    now = iso;
+    bench.setClock(iso);
+    await bench.relay.run();
+    await until('what is due is done', dueRowsDone);
+  };
+
+  test('is told at its last date only, once', async () => {
+    await dateLeave('2031-02-03T14:00:00Z');
+    await dateLeave('2031-02-05T14:00:00Z');
+    await goTo('2031-02-03T14:00:00Z');
+    expect(await noticesWritten()).toBe(0);
+    await goTo('2031-02-05T14:00:00Z');
+    await settled('sent');
+    expect(await noticesWritten()).toBe(1);
+    expect(mail.messages()).toHaveLength(2);
+  });
+
+  test('is not told once it was taken back, and is told when it is given anew', async () => {
+    await dateLeave('2031-02-03T14:00:00Z');
+    await dateLeave(null);
+    await goTo('2031-02-03T14:00:00Z');
+    expect(await noticesWritten()).toBe(0);
+    await dateLeave('2031-02-03T14:00:00Z');
+    await until('what is due is done', dueRowsDone);
+    await settled('sent');
+    expect(await noticesWritten()).toBe(1);
+  });
+});
+
 describe('quiet hours', () => {
   test('hold a notice back until they end in the recipient’s zone', async () => {
     // 14:00 UTC is 4:00 in Honolulu.
