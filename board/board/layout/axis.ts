@@ -4,7 +4,6 @@ import type { Day } from '../../time/zone-days.js';
 const DAWN = 6;
 const DUSK = 18;
 const NIGHT_SHARE = 0.1;
-const HOUR = 3_600_000;
 
 /** Where moments stand across the board. */
 export interface Axis {
@@ -41,6 +40,3 @@ function dayFraction(moment: number, day: Day): number {
   if (hours > DUSK) return 1 - ((24 - hours) / (24 - DUSK)) * NIGHT_SHARE;
   return NIGHT_SHARE + ((hours - DAWN) / (DUSK - DAWN)) * (1 - 2 * NIGHT_SHARE);
 }
-
-/** Length of an hour in milliseconds, for those who step along the axis. */
-export { HOUR };

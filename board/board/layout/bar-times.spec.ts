@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import { barTimes } from './bar-times.js';
-import { trialCommitment, trialPhase } from './trial-phase.js';
+import { trialCommitment, trialPhase } from './testing/trial-phase.js';
 
 const at = (iso: string) => Date.parse(iso);
 const NOW = at('2031-01-14T15:00:00Z');

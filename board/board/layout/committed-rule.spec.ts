@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import { barTimes } from './bar-times.js';
 import { committedRule } from './committed-rule.js';
-import { trialCommitment, trialPhase } from './trial-phase.js';
+import { trialCommitment, trialPhase } from './testing/trial-phase.js';
 
 const rule = (changes: Parameters<typeof trialPhase>[0]) => {
   const phase = trialPhase(changes);

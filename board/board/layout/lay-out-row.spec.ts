@@ -4,7 +4,7 @@ import { makeAxis } from './axis.js';
 import { layOutRow } from './lay-out-row.js';
 import { MEASURES } from './measures.js';
 import type { BoardRow } from './rows.js';
-import { trialCommitment, trialPhase, trialPlan } from './trial-phase.js';
+import { trialCommitment, trialPhase, trialPlan } from './testing/trial-phase.js';
 
 const axis = makeAxis(daysFrom('2031-01-13', 14, 'America/New_York'), 80);
 const NOW = Date.parse('2031-01-13T16:00:00Z');

@@ -1,4 +1,4 @@
-import type { BoardPhaseFragment } from '../../api/documents.js';
+import type { BoardPhaseFragment } from '../../../api/documents.js';
 
 /** A phase for trials of the layout: planned Monday 7 AM to 3 PM in New York unless told otherwise. */
 export function trialPhase(changes: Partial<BoardPhaseFragment> = {}): BoardPhaseFragment {
