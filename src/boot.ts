@@ -7,6 +7,7 @@ import { AppModule, CoreModule } from './app.module.js';
 import { ChangeSteps } from './platform/change/change-steps.js';
 import { CONFIG, type Config } from './platform/config/config.js';
 import { BODY_LIMIT } from './platform/graphql/limits.js';
+import { onlyJson } from './platform/graphql/only-json.js';
 import { demandFreshSchema } from './platform/graphql/schema-file.js';
 import { serveSubscriptions } from './platform/graphql/subscriptions.js';
 import { nestLogger } from './platform/nest-logger.js';
@@ -35,6 +36,7 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
   );
   const config = app.get<Config>(CONFIG);
   await app.register(fastifyCookie as never);
+  app.getHttpAdapter().getInstance().addHook('preValidation', onlyJson);
   if (board) await serveBoard(app);
   await app.init();
   app.get(ChangeSteps).demandComplete();

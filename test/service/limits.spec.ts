@@ -35,6 +35,9 @@ describe('the endpoint', () => {
   it('refuses several documents in one request', async () => {
     const response = await post(JSON.stringify([{ query: '{ me { id } }' }, { query: '{ me { id } }' }]));
     expect(response.status).toBe(400);
+    expect(await response.json()).toMatchObject({
+      errors: [{ message: expect.stringContaining('one document') }],
+    });
   });
 
   it('refuses a body beyond its bound without reading it all', async () => {
@@ -65,7 +68,7 @@ describe('the endpoint', () => {
       message: expect.stringContaining('Cannot query field "compony"'),
       extensions: { code: 'bad-request' },
     });
-    const { errors } = await office.ask('{ jobs(first: 9999) { edges { node { id } } } }');
+    const { errors } = await office.ask('{ jobs(first: 300) { edges { node { id } } } }');
     expect(errors?.[0]).toMatchObject({
       message: expect.stringContaining('1 to 200'),
       extensions: { code: 'bad-request' },

@@ -60,7 +60,7 @@ describe('the subscription "changed"', () => {
         n: String(Number(changeNumber) - 1),
       },
     );
-    expect(since.changesSince.map(({ action }) => action)).toContain('crew created');
+    expect(since.changesSince.map(({ action }) => action)).toContain('crew added');
     await hints.return?.();
     await client.dispose();
   });

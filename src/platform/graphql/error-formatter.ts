@@ -16,6 +16,18 @@ function original(error: unknown): unknown {
   return current;
 }
 
+/** A request that Fastify refused before it became a document: too large, no JSON. */
+function refusedRequest(error: unknown): { message: string; statusCode: number } | null {
+  const { code, statusCode, message } = (original(error) ?? {}) as Record<string, unknown>;
+  const isOne = typeof code === 'string' && code.startsWith('FST_') && typeof statusCode === 'number';
+  return isOne && statusCode < 500 ? { message: String(message), statusCode } : null;
+}
+
+/** HTTP status of an answer with errors: that of a refused request, else 200, as GraphQL over HTTP has it. */
+export function statusOf(errors: readonly GraphQLError[]): number {
+  return refusedRequest(errors[0])?.statusCode ?? 200;
+}
+
 /** The single faults of a document that mercurius gathers into one error; any other error stays itself. */
 export function singleErrors(errors: readonly GraphQLError[]): readonly GraphQLError[] {
   return errors.flatMap(
@@ -36,6 +48,8 @@ export function formatError(error: GraphQLError, requestId: string): GraphQLForm
   };
   if (coded)
     return { message: coded.message, ...place, extensions: { code: 'bad-request', ...coded.extensions } };
+  const refused = refusedRequest(error);
+  if (refused) return { message: refused.message, extensions: { code: 'bad-request' } };
   if (cause === error) return { message: error.message, ...place, extensions: { code: 'bad-request' } };
   log('error', 'A resolver failed', {
     requestId,

@@ -6,7 +6,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { GraphQLError } from 'graphql';
 import { contextOf } from '../context.js';
 import { Authenticator } from './authenticator.js';
-import { formatError, singleErrors } from './error-formatter.js';
+import { formatError, singleErrors, statusOf } from './error-formatter.js';
 import { documentLimits } from './limits.js';
 import type { RequestContext } from './request-context.js';
 import { SignedInGuard } from './signed-in.guard.js';
@@ -32,7 +32,7 @@ import './strict-date-time.js';
           return { request, reply, ctx: actor && contextOf(actor, String(request.id)) };
         },
         errorFormatter: (execution, context) => ({
-          statusCode: 200,
+          statusCode: statusOf((execution.errors ?? []) as readonly GraphQLError[]),
           response: {
             data: execution.data ?? null,
             errors: singleErrors((execution.errors ?? []) as readonly GraphQLError[]).map((error) =>

@@ -23,8 +23,11 @@ export class InvalidInput extends Refusal {
   constructor(faults: readonly InputFault[]) {
     super();
     this.faults = [...faults];
-    this.message = faults
-      .map((fault) => (fault.path ? `${fault.path}: ${fault.message}` : fault.message))
-      .join(' ');
+    this.message = faults.map(sentence).join(' ');
   }
+}
+
+function sentence({ path, message }: InputFault): string {
+  const said = path ? `${path}: ${message}` : message;
+  return /[.!?]$/.test(said) ? said : `${said}.`;
 }
