@@ -233,6 +233,7 @@ export class JobLife {
       }
       case 'reading': {
         const set =
+          job.heatingSets.find(({ id }) => id === point.heatingSet?.id) ??
           job.heatingSets.find(({ areas }) => !phase.area || areas.some(({ id }) => id === phase.area?.id)) ??
           job.heatingSets[0];
         if (!set || !point.readingStage) return false;
@@ -289,7 +290,7 @@ export class JobLife {
   /** The electrician books the day that the plan gives, once told that the leads are ready. */
   private async bookings(job: JobView, now: Date): Promise<boolean> {
     const ready = job.hookups.find(({ state }) => state === 'ready');
-    const planned = job.phases.find(({ kind }) => kind === 'hookup')?.planned;
+    const planned = job.phases.find(({ id }) => id === ready?.phase.id)?.planned;
     if (!ready || !planned) return false;
     const day = new Date(Math.max(new Date(planned.startAt).getTime(), now.getTime())).toISOString();
     await must(this.hands.electrician, 'bookHookup', { hookupId: ready.id, day });
@@ -300,7 +301,7 @@ export class JobLife {
   /** The electrician's own records, before the phase is called finished. */
   private async electrical(job: JobView, phase: PhaseView, now: Date): Promise<boolean> {
     if (phase.kind === 'hookup') {
-      const open = job.hookups.find(({ state }) => state !== 'done');
+      const open = job.hookups.find(({ state, phase: of }) => state !== 'done' && of.id === phase.id);
       if (!open) return false;
       await must(this.hands.electrician, 'recordHookup', {
         hookupId: open.id,

@@ -18,6 +18,7 @@ export interface HoldPointView {
   readonly state: 'open' | 'released' | 'refused' | 'waived';
   readonly title: string;
   readonly readingStage: string | null;
+  readonly heatingSet: { readonly id: string } | null;
   readonly items: readonly ItemView[];
 }
 
@@ -88,6 +89,7 @@ export interface HookupView {
   readonly energiseAllowedAt: string | null;
   readonly energisedAt: string | null;
   readonly heatingSet: { readonly id: string };
+  readonly phase: { readonly id: string };
 }
 
 export interface PlacementView {
@@ -122,11 +124,11 @@ const JOB = `query($id: ID!) { job(id: $id) {
   id number name state site { id frostDepthInches }
   phases { id key kind name trade state durationKind actualStart actualFinish area { id key }
     planned { startAt finishAt crew { id } }
-    holdPoints { id key kind gate state title readingStage items { id label unit many limitText required } } }
+    holdPoints { id key kind gate state title readingStage heatingSet { id } items { id label unit many limitText required } } }
   clearances { id key title state expectedAt }
   inspections { id key title state attempt visitFrom visitTo plannedVisit { startAt finishAt requestBy } }
   heatingSets { id key watts volts ohms heatedFeet coldLeadFeet receivedAt areas { id key } readings { stage accepted area { id } } }
-  hookups { id state needs { id met text } energisingNeeds { id met text } energiseAllowedAt energisedAt heatingSet { id } }
+  hookups { id state needs { id met text } energisingNeeds { id met text } energiseAllowedAt energisedAt heatingSet { id } phase { id } }
   placements { id placedAt predictedReleaseAt phase { id kind area { id } } readings { at concreteF } strength { psi requiredPsi basis } }
 } }`;
 
