@@ -79,4 +79,9 @@ describe('the endpoint', () => {
       message: expect.stringContaining('endCursor'),
     });
   });
+
+  it('fills in a default that the caller leaves out, however often the document is sent', async () => {
+    const paged = 'query($first: Int! = 5) { jobs(first: $first) { edges { node { id } } } }';
+    for (let time = 0; time < 3; time += 1) expect(await office.data(paged)).toEqual({ jobs: { edges: [] } });
+  });
 });

@@ -22,7 +22,6 @@ import './strict-date-time.js';
         path: '/graphql',
         autoSchemaFile: true,
         sortSchema: true,
-        jit: 1,
         graphiql: false,
         allowBatchedQueries: false,
         subscription: false,
