@@ -7,6 +7,7 @@ export const NOTICE_KINDS = [
   'hookup-ready',
   'hookup-withdrawn',
   'energising-allowed',
+  'energising-withdrawn',
   'inspection-to-request',
   'visit-today',
   'hold-point-pending',

@@ -3,6 +3,7 @@ import { Announcer } from './announcer.js';
 import { DeliveriesResolver } from './deliveries.resolver.js';
 import { DeliverySender } from './delivery-sender.js';
 import { energisingAllowed } from './kinds/energising-allowed.js';
+import { energisingWithdrawn } from './kinds/energising-withdrawn.js';
 import { hookupReady } from './kinds/hookup-ready.js';
 import { hookupWithdrawn } from './kinds/hookup-withdrawn.js';
 import { Mailer } from './mailer.js';
@@ -27,6 +28,6 @@ export class NoticesModule implements OnModuleInit {
   constructor(private readonly kinds: NoticeKinds) {}
 
   onModuleInit(): void {
-    this.kinds.register(hookupReady, hookupWithdrawn, energisingAllowed);
+    this.kinds.register(hookupReady, hookupWithdrawn, energisingAllowed, energisingWithdrawn);
   }
 }

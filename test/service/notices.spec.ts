@@ -267,6 +267,27 @@ describe('a leave to energise that moves', () => {
     await settled('sent');
     expect(await noticesWritten()).toBe(1);
   });
+
+  test('that was told is withdrawn from those who were told, at once and once', async () => {
+    const withdraw = (allowedAt: string) =>
+      bench.change(house.company, async (change) => {
+        await change.later('energising-withdrawn', { hookupId: bare.hookup.id, allowedAt });
+      });
+    await withdraw('2031-01-01T14:00:00Z');
+    await until('what is due is done', dueRowsDone);
+    expect(await noticesWritten()).toBe(0);
+    await dateLeave(NOW);
+    await settled('sent');
+    await dateLeave(null);
+    await withdraw(NOW);
+    await withdraw(NOW);
+    await until('what is due is done', dueRowsDone);
+    await settled('sent');
+    const withdrawals = mail.messages().filter(({ subject }) => subject.startsWith('Do not energise'));
+    expect(withdrawals.map(({ to }) => to).sort()).toEqual(
+      [house.people.electrician.email, house.people.office.email].sort(),
+    );
+  });
 });
 
 describe('quiet hours', () => {

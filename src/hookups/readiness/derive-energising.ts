@@ -8,7 +8,7 @@ const CURE = 'bed-cured';
 /**
  * Dates the leave to energise. When only the cure of the bed is left, its date is known, and the notice is asked for
  * at that date, so nothing has to happen then for the electrician to hear of it. A need that is lost takes the date
- * away; a bed that is finished anew moves it.
+ * away; a bed that is finished anew moves it. Whoever was told already is told that the leave is withdrawn.
  */
 export async function deriveEnergising(change: Change, hookup: Hookup, needs: HookupNeeds): Promise<void> {
   const allowedAt = allowedFrom(needs, hookup, change.now);
@@ -24,6 +24,10 @@ export async function deriveEnergising(change: Change, hookup: Hookup, needs: Ho
     jobId: hookup.jobId,
     detail: { allowedAt: allowedAt?.toISOString() ?? null },
   });
+  const told = hookup.energiseAllowedAt;
+  if (told && told <= change.now) {
+    await change.later('energising-withdrawn', { hookupId: hookup.id, allowedAt: told.toISOString() });
+  }
   if (!allowedAt) return;
   const payload = { hookupId: hookup.id, readyCount: hookup.readyCount };
   await change.later('energising-allowed', payload, allowedAt);

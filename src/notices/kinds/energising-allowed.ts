@@ -1,4 +1,5 @@
 import { electriciansOf, peopleOf } from '../recipients.js';
+import { allowedKey } from './energising-key.js';
 import { circuitFacts } from './hookup-circuit.js';
 import { ENERGISING_CAUTIONS } from './hookup-cautions.js';
 import { hookupOf } from './hookup-facts.js';
@@ -16,7 +17,7 @@ export const energisingAllowed: NoticeKind = {
     // The leave may have been taken back, or moved to a later day that has a row of its own.
     if (!hookup || !allowedAt || allowedAt > now || hookup.energisedAt) return null;
     return {
-      sourceKey: keyOf(hookup.id, allowedAt),
+      sourceKey: allowedKey(hookup.id, allowedAt),
       jobId: hookup.jobId,
       subjectType: 'hookup',
       subjectId: hookup.id,
@@ -46,12 +47,8 @@ export const energisingAllowed: NoticeKind = {
   overtaken: async (tx, { notice }) => {
     const hookup = await tx.hookup.findUnique({ where: { id: notice.subjectId } });
     const allowedAt = hookup?.energiseAllowedAt;
-    if (!hookup || !allowedAt || keyOf(hookup.id, allowedAt) !== notice.sourceKey)
+    if (!hookup || !allowedAt || allowedKey(hookup.id, allowedAt) !== notice.sourceKey)
       return 'not sent: the leave to energise was taken back or moved';
     return hookup.energisedAt ? 'not sent: the set was energised before' : null;
   },
 };
-
-/** One notice for each date of leave: a leave that was taken back and given anew is told again. */
-const keyOf = (hookupId: string, allowedAt: Date): string =>
-  `energising-allowed-${hookupId}-${allowedAt.getTime()}`;

@@ -2,6 +2,7 @@ import { hookupOf } from './hookup-facts.js';
 import { hookupLink, jobName, placeFacts } from './hookup-message.js';
 import type { NoticeKind } from '../notice-kind.js';
 import { countIn, readyCountOf, readyKey, withdrawnKey } from './ready-count.js';
+import { addressedBy, neverTold } from './told-before.js';
 
 /** Tells whoever was told that a hookup is ready that a need is no longer met. Sent at once: somebody may be on the way. */
 export const hookupWithdrawn: NoticeKind = {
@@ -12,17 +13,14 @@ export const hookupWithdrawn: NoticeKind = {
     const hookup = await hookupOf(tx, companyId, ids['hookupId']);
     if (!hookup) return null;
     const readyCount = readyCountOf(ids);
-    const ready = await tx.notice.findUnique({
-      where: { companyId_sourceKey: { companyId, sourceKey: readyKey(hookup.id, readyCount) } },
-      include: { deliveries: { orderBy: { id: 'asc' } } },
-    });
-    if (!ready) return null;
+    const recipientIds = await addressedBy(tx, companyId, readyKey(hookup.id, readyCount));
+    if (!recipientIds) return null;
     return {
       sourceKey: withdrawnKey(hookup.id, readyCount),
       jobId: hookup.jobId,
       subjectType: 'hookup',
       subjectId: hookup.id,
-      recipientIds: [...new Set(ready.deliveries.map(({ recipientId }) => recipientId))],
+      recipientIds,
       usefulUntil: null,
       message: {
         subject: `Not ready for hookup any more: ${jobName(hookup)}`,
@@ -36,16 +34,7 @@ export const hookupWithdrawn: NoticeKind = {
     };
   },
 
-  /** Only those hear it who were sent the notice it withdraws; a notice just being sent is waited for. */
-  overtaken: async (tx, { notice, delivery }) => {
-    const sourceKey = readyKey(notice.subjectId, countIn(notice.sourceKey));
-    const told = await tx.$queryRaw<{ state: string }[]>`
-      select ready.state::text as state from "Delivery" ready join "Notice" notice on notice.id = ready."noticeId"
-      where notice."companyId" = ${notice.companyId}::uuid and notice."sourceKey" = ${sourceKey}
-        and ready."recipientId" = ${delivery.recipientId}::uuid
-      for update of ready`;
-    return told.some(({ state }) => state === 'sent')
-      ? null
-      : 'not sent: the notice it withdraws was never sent';
-  },
+  /** Only those hear it who were sent the notice it withdraws. */
+  overtaken: (tx, sending) =>
+    neverTold(tx, sending, readyKey(sending.notice.subjectId, countIn(sending.notice.sourceKey))),
 };
