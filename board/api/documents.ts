@@ -1532,6 +1532,20 @@ export type RecordCableReadingMutation = {
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
+export type RecordTemperatureMutationVariables = Exact<{
+  input: RecordTemperatureInput;
+}>;
+
+export type RecordTemperatureMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PlacementChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
 export type CallWeatherHoldMutationVariables = Exact<{
   input: CallWeatherHoldInput;
 }>;
@@ -2071,6 +2085,17 @@ export type TodayQuery = {
       readonly id: string;
       readonly number: number;
       readonly name: string;
+      readonly placements: ReadonlyArray<{
+        readonly id: string;
+        readonly placedAt: string;
+        readonly phase: { readonly id: string; readonly name: string };
+        readonly strength: {
+          readonly psi: number;
+          readonly requiredPsi: number;
+          readonly basis: StrengthBasis;
+          readonly caution: string;
+        };
+      }>;
       readonly site: {
         readonly id: string;
         readonly address: string;
@@ -2732,6 +2757,17 @@ export const RecordCableReadingDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<RecordCableReadingMutation, RecordCableReadingMutationVariables>;
+export const RecordTemperatureDocument = new TypedDocumentString(`
+    mutation RecordTemperature($input: RecordTemperatureInput!) {
+  outcome: recordTemperature(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<RecordTemperatureMutation, RecordTemperatureMutationVariables>;
 export const CallWeatherHoldDocument = new TypedDocumentString(`
     mutation CallWeatherHold($input: CallWeatherHoldInput!) {
   outcome: callWeatherHold(input: $input) {
@@ -3229,6 +3265,20 @@ export const TodayDocument = new TypedDocumentString(`
       id
       number
       name
+      placements {
+        id
+        placedAt
+        phase {
+          id
+          name
+        }
+        strength {
+          psi
+          requiredPsi
+          basis
+          caution
+        }
+      }
       site {
         id
         address

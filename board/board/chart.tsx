@@ -62,6 +62,8 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
       className={width < NARROW ? 'chart chart-narrow' : 'chart'}
       style={{ '--head': `${head}px` } as CSSProperties}
       ref={ref}
+      // Without a bar to go to, the drawing itself must be reachable to be scrolled.
+      {...(stops.length === 0 && { tabIndex: 0, role: 'region', 'aria-label': 'Days without phases' })}
     >
       <div
         className="chart-sheet"

@@ -1,5 +1,6 @@
 import { GATE_KIND_WORDS, GateSymbol } from '../draw/gate-symbol.js';
 import { CheckForm } from './check-form.js';
+import { CureForm } from './cure-form.js';
 import type { SitePhase } from './day-sections.js';
 import { ReadingForm } from './reading-form.js';
 
@@ -44,11 +45,6 @@ function Answer({ holdPoint, phase }: HoldPointSheetProps) {
     case 'clearance':
       return <p>Released when the clearance is on record. The office asks for it.</p>;
     case 'cure':
-      return (
-        <p>
-          Released by temperatures measured in the placement, when they show the strength; a prediction never
-          releases it.
-        </p>
-      );
+      return <CureForm holdPoint={holdPoint} placements={phase.job.placements} />;
   }
 }

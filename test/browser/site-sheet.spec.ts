@@ -62,6 +62,27 @@ describe('the site sheet on a phone', () => {
     }
   });
 
+  it('takes the temperature of a curing placement, and says why a cure is not released yet', async () => {
+    const sheet = phone.locator('details', { hasText: '(cure,' }).first();
+    await sheet.evaluate((element: HTMLDetailsElement) => (element.open = true));
+    await sheet.getByLabel('Temperature in the concrete or mortar').fill('41,5');
+    await sheet.getByRole('button', { name: 'Record the temperature' }).tap();
+    await phone.getByText('Done: Temperature in').waitFor();
+    const foreman = await service.client('foreman');
+    const { today } = await foreman.data<{
+      today: { job: { placements: { readings: { concreteF: number }[] }[] } }[];
+    }>('{ today { job { placements { readings { concreteF } } } } }');
+    const read = today.flatMap(({ job }) => job.placements.flatMap(({ readings }) => readings));
+    expect(read.map(({ concreteF }) => concreteF)).toContain(41.5);
+    await sheet.getByRole('button', { name: 'Release' }).tap();
+    await phone
+      .locator('.outcome-refused')
+      .getByText(/psi are needed|No placement is recorded/)
+      .waitFor();
+    await keepScreen(phone, 'phone-cure-refused');
+    for (const away of await phone.getByRole('button', { name: 'Put away' }).all()) await away.tap();
+  });
+
   it('calls a weather hold in two touches and lifts it in one', async () => {
     const site = phone.locator('.site-weather').first();
     await site.getByRole('button', { name: 'Call a weather hold' }).tap();

@@ -5,7 +5,7 @@ import { setLogLevel } from '../../../src/platform/log.js';
 import type { FreshDatabase } from '../../support/fresh-database.js';
 
 /** The moment up to which the demo is worked: a Wednesday at ten in the morning, in the cold. */
-export const PRESENT = '2026-11-25T14:00:00Z';
+export const PRESENT = '2031-01-15T15:00:00Z';
 
 const MIGRATED = 'flagway_template';
 const LOADED = 'flagway_demo';
