@@ -1,4 +1,5 @@
 import type { Authority } from '../generated/prisma/client.js';
+import { localTime } from '../platform/local-time.js';
 import { refuseInput } from '../platform/outcomes/demand-past.js';
 import { Refused } from '../platform/outcomes/refusal.js';
 import { NoticeTooShort } from './errors/notice-too-short.js';
@@ -17,13 +18,15 @@ export function demandVisitable(authority: Authority, requestedAt: Date, from: D
   const over = noticeOver(authority, requestedAt);
   if (from < over) {
     const earliest = new VisitingHours(authority, requestedAt).earliestVisit(requestedAt) ?? over;
-    const message = `${authority.name} asks for ${authority.noticeHours} hours of notice: book from ${earliest.toISOString()}.`;
+    const message = `${authority.name} asks for ${authority.noticeHours} hours of notice: book from ${localTime(earliest, authority.zone)}.`;
     throw new Refused(new NoticeTooShort(earliest, message));
   }
   const hours = new VisitingHours(authority, from);
   if (hours.contains(from, to)) return;
   const next = hours.nextVisit(from);
-  const when = next ? `the next visit can begin at ${next.toISOString()}` : 'none is in sight for two months';
+  const when = next
+    ? `the next visit can begin at ${localTime(next, authority.zone)}`
+    : 'none is in sight for two months';
   throw new Refused(
     new OutsideVisitingHours(next, `${authority.name} does not visit in that window; ${when}.`),
   );

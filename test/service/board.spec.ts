@@ -77,7 +77,8 @@ describe('the board', () => {
     const shown = await board(YEAR);
     expect(shown.jobs).toHaveLength(6);
     expect(shown.phases.length).toBeGreaterThan(150);
-    expect(six.plain.length).toBe(one.plain.length);
+    // A batch may be cut in two by timing; what grows with the jobs would grow by more than one.
+    expect(six.plain.length).toBeLessThanOrEqual(one.plain.length + 1);
     // One more query for each kind of thing that reasons name, never one for each job or phase.
     expect(six.full.length - one.full.length).toBeLessThanOrEqual(10);
   });
