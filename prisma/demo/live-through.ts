@@ -14,7 +14,7 @@ export async function liveThrough(
   hands: Hands,
   span: { readonly from: Date; readonly to: Date },
   started: (now: Date) => Promise<readonly JobLife[]>,
-  each: (now: Date) => Promise<void> = async () => undefined,
+  each: (now: Date) => Promise<void> = () => Promise.resolve(),
 ): Promise<void> {
   let looked = '';
   for (let now = span.from; now <= span.to;) {

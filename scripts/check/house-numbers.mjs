@@ -37,7 +37,7 @@ function argued() {
   } catch {
     return new Map();
   }
-  const rows = [...page.matchAll(/^\| *([a-z][^|]*?) *\| *([\d.]+) *\| *(\S[^|]*?) *\|$/gm)];
+  const rows = [...page.matchAll(/^\| *([a-z0-9][^|]*?) *\| *([\d.]+) *\| *(\S[^|]*?) *\|$/gm)];
   return new Map(rows.map(([, measure, bound]) => [measure, Number(bound)]));
 }
 

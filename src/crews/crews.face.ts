@@ -3,7 +3,7 @@ export { Crew } from './crew.model.js';
 export { CrewReader } from './crew-reader.js';
 export { EquipmentPool } from './equipment-pool.model.js';
 export { EquipmentReader } from './equipment-reader.js';
-export { CrewException, DayHours, HourRange } from './week.model.js';
+export { DayHours } from './week.model.js';
 export { DayHoursInput } from './week.inputs.js';
 export { weekRows } from './week-rows.js';
 export { weekHours } from './week-schema.js';

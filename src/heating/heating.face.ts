@@ -1,5 +1,4 @@
 /* What other features may use of heating sets. */
-export { CableReading } from './cable-reading.model.js';
 export { HeatingReader } from './heating-reader.js';
 export { HeatingSet } from './heating-set.model.js';
 export { type HookupNeeds, needsByHookup } from './needs/needs-of-sets.js';

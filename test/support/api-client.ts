@@ -1,1 +1,1 @@
-export { type Answer, ApiClient, type Outcome } from '../../prisma/demo/api-client.js';
+export { type Answer, ApiClient } from '../../prisma/demo/api-client.js';

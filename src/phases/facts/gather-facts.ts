@@ -39,24 +39,26 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
   const failing = await failingReadings(tx, companyId, [...new Set(sets)]);
   const needs = await needsByHookup(tx, companyId, hookups, at);
   return new Map(
-    phases.map(({ job: { site, ...job }, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
-      phase.id,
-      {
-        phase,
-        job,
-        zone: site.zone,
-        predecessors: linksTo.map(({ from, ...link }) => ({ link, phase: from })),
-        holdPoints,
-        weatherHolds: weather.holdsOf(phase, job),
-        weather: weather.factsOf(phase, job),
-        crew: crews.crewOf(phase.id),
-        crewWork: crews.workOf(phase.id),
-        equipment: equipment.get(phase.id)?.facts ?? [],
-        failing: [...new Set(holdPoints.map(({ heatingSetId }) => heatingSetId ?? ''))].flatMap(
-          (id) => failing.get(id) ?? [],
-        ),
-        hookup: hookup ? { row: hookup, needs: needs.get(hookup.id)?.hookup ?? [] } : null,
-      },
-    ]),
+    phases.map(
+      ({ job: { site, ...job }, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
+        phase.id,
+        {
+          phase,
+          job,
+          zone: site.zone,
+          predecessors: linksTo.map(({ from, ...link }) => ({ link, phase: from })),
+          holdPoints,
+          weatherHolds: weather.holdsOf(phase, job),
+          weather: weather.factsOf(phase, job),
+          crew: crews.crewOf(phase.id),
+          crewWork: crews.workOf(phase.id),
+          equipment: equipment.get(phase.id)?.facts ?? [],
+          failing: [...new Set(holdPoints.map(({ heatingSetId }) => heatingSetId ?? ''))].flatMap(
+            (id) => failing.get(id) ?? [],
+          ),
+          hookup: hookup ? { row: hookup, needs: needs.get(hookup.id)?.hookup ?? [] } : null,
+        },
+      ],
+    ),
   );
 }

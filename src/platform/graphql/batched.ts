@@ -38,6 +38,6 @@ function existing<R>(
   const known = ctx.batches.get(name);
   if (known) return known as DataLoader<string, R>;
   const made = new DataLoader<string, R>(load);
-  ctx.batches.set(name, made as DataLoader<string, unknown>);
+  ctx.batches.set(name, made);
   return made;
 }

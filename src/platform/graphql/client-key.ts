@@ -13,6 +13,3 @@ export abstract class KeyedInput {
 
 /** Schema of a client key, for `parseInput`. */
 export const clientKey = z.uuid({ error: 'must be a UUID made for this change' });
-
-/** Schema of a row's id. A malformed id is treated like a missing row, so it is only checked for shape where it is used. */
-export const rowId = z.uuid({ error: 'must be the id of a row (a UUID)' });

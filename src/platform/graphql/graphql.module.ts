@@ -3,7 +3,6 @@ import { Module } from '@nestjs/common';
 import { APP_GUARD } from '@nestjs/core';
 import { GraphQLModule } from '@nestjs/graphql';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { GraphQLError } from 'graphql';
 import { contextOf } from '../context.js';
 import { Authenticator } from './authenticator.js';
 import { formatError, singleErrors, statusOf } from './error-formatter.js';
@@ -31,14 +30,11 @@ import './strict-date-time.js';
           return { request, reply, ctx: actor && contextOf(actor, String(request.id)) };
         },
         errorFormatter: (execution, context) => ({
-          statusCode: statusOf((execution.errors ?? []) as readonly GraphQLError[]),
+          statusCode: statusOf(execution.errors ?? []),
           response: {
             data: execution.data ?? null,
-            errors: singleErrors((execution.errors ?? []) as readonly GraphQLError[]).map((error) =>
-              formatError(
-                error as GraphQLError,
-                String((context as { reply?: FastifyReply }).reply?.request.id ?? 'ws'),
-              ),
+            errors: singleErrors(execution.errors ?? []).map((error) =>
+              formatError(error, String((context as { reply?: FastifyReply }).reply?.request.id ?? 'ws')),
             ) as never,
           },
         }),

@@ -60,7 +60,7 @@ export function connectionType<T extends object>(name: string, node: Type<T>): T
     @Field(() => PageInfo, { description: 'Where the page stands.' })
     readonly pageInfo!: PageInfo;
   }
-  return NodeConnection as unknown as Type<Connection<T>>;
+  return NodeConnection;
 }
 
 /**
