@@ -80,7 +80,8 @@ describe('the site sheet on a phone', () => {
       .getByText(/psi are needed|No placement is recorded/)
       .waitFor();
     await keepScreen(phone, 'phone-cure-refused');
-    for (const away of await phone.getByRole('button', { name: 'Put away' }).all()) await away.tap();
+    const away = phone.getByRole('button', { name: 'Put away' });
+    while ((await away.count()) > 0) await away.first().tap();
   });
 
   it('calls a weather hold in two touches and lifts it in one', async () => {
