@@ -31,7 +31,7 @@ export const ChartRow = memo(function ChartRow(props: ChartRowProps) {
   const visits = row.job ? board.inspections.filter(({ job }) => job.id === row.id) : [];
   const site = weather?.jobs.find(({ id }) => id === row.id)?.site ?? null;
   return (
-    <div role="row" className="chart-row" style={{ height }}>
+    <div role="row" className="chart-row" style={{ minHeight: height }}>
       <RowHead row={row} holds={holds} visits={visits} zone={zone} />
       <div role="presentation" className="row-days" style={{ width: axis.width }}>
         {row.job && (
