@@ -15,6 +15,9 @@ import { WorkQueue } from './platform/queue/work-queue.js';
 import { serveBoard } from './platform/web/serve-board.js';
 import { Worker } from './worker/worker.js';
 
+/** How long requests in hand may take to end when the service stops. */
+const CLOSING_MILLISECONDS = 2000;
+
 /** A running service. */
 export interface Service {
   readonly app: NestFastifyApplication;
@@ -49,7 +52,11 @@ export async function bootApi({ board = true }: { board?: boolean } = {}): Promi
     url: (await app.getUrl()).replace('[::1]', 'localhost'),
     close: async () => {
       await closeSubscriptions();
+      // Browsers open sockets ahead of use; no request ever ends those, so they are cut after a moment for the others.
+      const http = app.getHttpServer();
+      const cut = setTimeout(() => http.closeAllConnections(), CLOSING_MILLISECONDS);
       await app.close();
+      clearTimeout(cut);
     },
   };
 }

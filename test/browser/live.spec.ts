@@ -1,3 +1,5 @@
+import { once } from 'node:events';
+import { connect } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { Browser, Page } from 'playwright-core';
 import { startBrowser } from '../support/browser.js';
@@ -78,7 +80,11 @@ describe('a phase marked on the phone', () => {
   });
 
   it('reaches a board whose service was away in the meantime', async () => {
+    // Browsers open sockets ahead of use; one that never asks for anything must not keep the service from stopping.
+    const silent = connect(Number(new URL(service.url).port), 'localhost');
+    await once(silent, 'connect');
     await service.restart();
+    silent.destroy();
     const foreman = await service.client('foreman');
     expect(await foreman.change('finishPhase', { phaseId: work.id })).toMatchObject({
       __typename: 'PhaseChanged',
