@@ -1156,6 +1156,8 @@ export type BoardQueryVariables = Exact<{
 
 export type BoardQuery = {
   readonly board: {
+    readonly from: string;
+    readonly to: string;
     readonly planNumber: number;
     readonly changeNumber: string;
     readonly now: string;
@@ -1284,6 +1286,7 @@ export type BoardWeatherQueryVariables = Exact<{
 
 export type BoardWeatherQuery = {
   readonly board: {
+    readonly from: string;
     readonly jobs: ReadonlyArray<{
       readonly id: string;
       readonly site: {
@@ -2429,6 +2432,8 @@ export const SiteHoldPointFragmentDoc = new TypedDocumentString(
 export const BoardDocument = new TypedDocumentString(`
     query Board($from: DateTime!, $to: DateTime!) {
   board(from: $from, to: $to) {
+    from
+    to
     planNumber
     changeNumber
     now
@@ -2608,6 +2613,7 @@ fragment BoardProposal on Proposal {
 export const BoardWeatherDocument = new TypedDocumentString(`
     query BoardWeather($from: DateTime!, $to: DateTime!) {
   board(from: $from, to: $to) {
+    from
     jobs {
       id
       site {

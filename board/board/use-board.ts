@@ -2,16 +2,20 @@ import { useEffect, useState } from 'react';
 import { BoardDocument, BoardWeatherDocument, type BoardWeatherQuery } from '../api/documents.js';
 import type { AskError } from '../api/ask.js';
 import { useQuery } from '../api/use-query.js';
-import { type Day, daysFrom } from '../time/zone-days.js';
+import { dateAt, type Day, daysFrom } from '../time/zone-days.js';
 import { type BoardView, useBoardView } from './board-view.js';
 import type { BoardData } from './layout/rows.js';
+
+const DAY = 24 * 3_600_000;
+
+type Weather = BoardWeatherQuery['board'];
 
 /** What the board page draws from. */
 export interface BoardState {
   readonly view: BoardView;
   readonly days: readonly Day[];
   readonly board: BoardData | null;
-  readonly weather: BoardWeatherQuery['board'] | null;
+  readonly weather: Weather | null;
   readonly error: AskError | null;
 }
 
@@ -19,15 +23,32 @@ export interface BoardState {
 export function useBoard(zone: string): BoardState {
   const [now, setNow] = useState(Date.now);
   const view = useBoardView(now, zone);
-  const days = daysFrom(view.from, view.weeks * 7, zone);
-  const range = { from: iso(days[0]?.start), to: iso(days.at(-1)?.end) };
+  const range = rangeOf(view, zone);
   const { data, error } = useQuery(BoardDocument, range);
-  const weather = useQuery(BoardWeatherDocument, range);
+  const weather = useQuery(BoardWeatherDocument, range).data?.board ?? null;
   const board = data?.board ?? null;
   useEffect(() => {
     if (board) setNow(Date.parse(board.now));
   }, [board]);
-  return { view, days, board, weather: weather.data?.board ?? null, error };
+  return { view, days: daysOf(board ?? range, zone), board, weather: sameStart(weather, board), error };
+}
+
+/** The first moment of the days in view, and the end of them. */
+function rangeOf(view: BoardView, zone: string): { from: string; to: string } {
+  const days = daysFrom(view.from, view.weeks * 7, zone);
+  return { from: iso(days[0]?.start), to: iso(days.at(-1)?.end) };
+}
+
+/** The days that an answer covers: while others are asked for, the old ones are drawn with what belongs to them. */
+function daysOf({ from, to }: { readonly from: string; readonly to: string }, zone: string): Day[] {
+  const [first, end] = [Date.parse(from), Date.parse(to)];
+  // A clock change makes a day an hour longer or shorter, never half a day.
+  return daysFrom(dateAt(first, zone), Math.round((end - first) / DAY), zone);
+}
+
+/** The weather, where it was asked for the same days as the board. */
+function sameStart(weather: Weather | null, board: BoardData | null): Weather | null {
+  return weather && board && Date.parse(weather.from) === Date.parse(board.from) ? weather : null;
 }
 
 const iso = (moment: number | undefined): string => new Date(moment ?? 0).toISOString();

@@ -1,5 +1,5 @@
 import type { ItemFieldsFragment } from '../api/documents.js';
-import { markWords } from './mark-words.js';
+import { sourceWords } from './source-words.js';
 
 /** One thing to measure or to confirm, with its limit and how far the limit can be trusted. */
 export function CheckItem({ item }: { readonly item: ItemFieldsFragment }) {
@@ -20,15 +20,14 @@ export function CheckItem({ item }: { readonly item: ItemFieldsFragment }) {
               inputMode={item.many ? 'text' : 'decimal'}
               autoComplete="off"
               aria-describedby={hint}
-              placeholder={item.many ? '48 49.5 50' : undefined}
             />
             {item.unit}
           </span>
         </label>
       )}
       <p id={hint} className="limit">
-        {item.many && 'All values, with spaces between. '}Limit: {item.limitText}. {item.source} (
-        {markWords(item.mark)}){!item.required && '. May be left out'}
+        {item.many && 'All values, with spaces between. '}Limit: {item.limitText} ({sourceWords(item)}).
+        {!item.required && ' May be left out.'}
       </p>
     </div>
   );

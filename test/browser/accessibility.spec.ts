@@ -84,6 +84,7 @@ describe('the accessibility engine finds nothing', () => {
       const page = await freshPage(browser, DESK);
       await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
       await signInAs(page, service.url, 'office');
+      await page.getByRole('gridcell').first().waitFor();
       await clean(page, 'board-forced-colours-desk');
       await page.context().close();
     },
