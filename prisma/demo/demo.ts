@@ -74,7 +74,8 @@ async function live(
         dueAt,
         measurement: sheetOf(job.street),
       });
-      await must(hands.office, 'commitJob', { jobId });
+      // Where a crew is promised elsewhere on such a day, the dates of this job stay a plan.
+      await hands.office.change('commitJob', { jobId });
       const fails =
         job.street === 'Mill Lane'
           ? ({ key, attempt }: { key: string; attempt: number }) => key.startsWith('footing') && attempt === 1
@@ -85,10 +86,22 @@ async function live(
     }
     return lives;
   };
-  await liveThrough(hands, span, enterDue, async (now) => {
+  // A job that runs into what its people cannot settle by themselves stays as it is; the demo goes on without it.
+  const resting = new Set<JobLife>();
+  const work = async (life: JobLife, now: Date): Promise<void> => {
+    if (resting.has(life)) return;
+    try {
+      await life.work(now);
+    } catch (error) {
+      resting.add(life);
+      say(`a job rests from ${now.toISOString()}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+  };
+  const eachMorning = async (now: Date): Promise<void> => {
     // The office looks at proposals each morning until the last day.
     if (span.to.getTime() - now.getTime() > DAY) await acceptOpenProposal(hands);
-  });
+  };
+  await liveThrough(hands, span, enterDue, eachMorning, work);
   for (const siteId of sites) {
     await must(hands.office, 'uploadForecast', {
       siteId,

@@ -8,13 +8,15 @@ const HOUR = 3_600_000;
  * next, and each job is looked at when it is due and every morning.
  *
  * @param started gives the jobs that exist at a moment; new ones are entered by it.
- * @param each called after each moment, for what the office does besides.
+ * @param each called every morning, for what the office does besides.
+ * @param work works one job at one moment.
  */
 export async function liveThrough(
   hands: Hands,
   span: { readonly from: Date; readonly to: Date },
   started: (now: Date) => Promise<readonly JobLife[]>,
   each: (now: Date) => Promise<void> = () => Promise.resolve(),
+  work: (life: JobLife, now: Date) => Promise<unknown> = (life, now) => life.work(now),
 ): Promise<void> {
   let looked = '';
   for (let now = span.from; now <= span.to;) {
@@ -22,7 +24,7 @@ export async function liveThrough(
     const lives = await started(now);
     const morning = now.toISOString().slice(0, 10) !== looked;
     looked = now.toISOString().slice(0, 10);
-    for (const life of lives) if (morning || (life.due && life.due <= now)) await life.work(now);
+    for (const life of lives) if (morning || (life.due && life.due <= now)) await work(life, now);
     if (morning) await each(now);
     const due = lives.flatMap((life) => (life.due && life.due > now ? [life.due.getTime()] : []));
     now = new Date(
