@@ -6,7 +6,7 @@ import { root } from '../house/root.mjs';
 
 const LIMIT_MINUTES = 25;
 
-function jest(args) {
+function jest(args, counts) {
   return new Promise((resolve) => {
     const child = spawn(
       process.execPath,
@@ -16,7 +16,11 @@ function jest(args) {
         'node_modules/jest/bin/jest.js',
         ...args,
       ],
-      { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], env: { ...process.env, NODE_ENV: 'test' } },
+      {
+        cwd: root,
+        stdio: ['ignore', 'inherit', 'inherit'],
+        env: { ...process.env, NODE_ENV: 'test', TEST_COUNTS: counts },
+      },
     );
     const timer = setTimeout(() => {
       process.stderr.write(`The tier did not end within ${LIMIT_MINUTES} minutes and is stopped.\n`);
@@ -39,18 +43,20 @@ function jest(args) {
  */
 export async function runTier(tier, patterns) {
   const folder = mkdtempSync(join(tmpdir(), 'flagway-tests-'));
-  const report = join(folder, 'report.json');
+  const counts = join(folder, 'counts.json');
   try {
-    const code = await jest([
-      ...patterns,
-      ...['--selectProjects', tier.name, '--maxWorkers', tier.workers],
-      ...['--json', '--outputFile', report],
-    ]);
-    const result = JSON.parse(readFileSync(report, 'utf8'));
-    const failed = result.numFailedTests + result.numRuntimeErrorTestSuites;
-    return { passed: result.numPassedTests, failed: failed === 0 && code !== 0 ? 1 : failed };
+    const code = await jest(
+      [
+        ...patterns,
+        ...['--selectProjects', tier.name, '--maxWorkers', tier.workers],
+        ...['--reporters', 'default', '--reporters', './scripts/test/count-reporter.mjs'],
+      ],
+      counts,
+    );
+    const { passed, failed } = JSON.parse(readFileSync(counts, 'utf8'));
+    return { passed, failed: failed === 0 && code !== 0 ? 1 : failed };
   } catch {
-    process.stderr.write(`The tier ${tier.name} ended without a report.\n`);
+    process.stderr.write(`The tier ${tier.name} ended without saying its counts.\n`);
     return { passed: 0, failed: 1 };
   } finally {
     rmSync(folder, { recursive: true, force: true });
