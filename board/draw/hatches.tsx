@@ -1,18 +1,11 @@
 import type { ReactNode } from 'react';
+import { type Hatch as MaterialHatch, HATCHES as MATERIALS } from '../../shared/entry/template/words.js';
+
+/** A material with a hatch of its own. */
+export type Hatch = Exclude<MaterialHatch, 'none'>;
 
 /** The materials that have a hatch of their own. */
-export const HATCHES = [
-  'earth',
-  'concrete',
-  'masonry',
-  'mesh',
-  'mortar',
-  'stone',
-  'sealant',
-  'electrical',
-] as const;
-
-export type Hatch = (typeof HATCHES)[number];
+export const HATCHES: readonly Hatch[] = MATERIALS.filter((hatch) => hatch !== 'none');
 
 /** What each hatch stands for, as the legend says it. */
 export const HATCH_WORDS: Readonly<Record<Hatch, string>> = {

@@ -1,4 +1,5 @@
-import { calendarFromWeek, type LocalRange, type Weekday } from '../../shared/schedule/calendar-from-week.js';
+import { WEEKDAYS } from '../platform/weekdays.js';
+import { calendarFromWeek, type LocalRange } from '../../shared/schedule/calendar-from-week.js';
 import { CompiledCalendar } from '../../shared/schedule/compiled-calendar.js';
 import { instantOfSlot, slotAtOrAfter, slotAtOrBefore } from '../../shared/schedule/slot-instant.js';
 import { SLOT_MINUTES, SLOT_MS } from '../../shared/schedule/slot.js';
@@ -7,16 +8,6 @@ import type { Authority } from '../generated/prisma/client.js';
 const DAY_MS = 24 * 60 * 60 * 1000;
 /** How far ahead the next visit is looked for. */
 const HORIZON_DAYS = 62;
-
-const WEEKDAYS: Record<string, Weekday> = {
-  mon: 'monday',
-  tue: 'tuesday',
-  wed: 'wednesday',
-  thu: 'thursday',
-  fri: 'friday',
-  sat: 'saturday',
-  sun: 'sunday',
-};
 
 type Ranges = readonly (readonly [string, string])[];
 

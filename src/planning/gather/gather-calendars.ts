@@ -1,3 +1,4 @@
+import { WEEKDAYS } from '../../platform/weekdays.js';
 import {
   calendarFromWeek,
   type LocalRange,
@@ -14,16 +15,6 @@ const PAST_SLOTS = 60 * 96;
 
 /** Expanded calendars that are kept for the next plan: hours rarely change, and a horizon starts anew once a day. */
 const MOST_KEPT = 200;
-
-const WEEKDAYS: Readonly<Record<string, Weekday>> = {
-  mon: 'monday',
-  tue: 'tuesday',
-  wed: 'wednesday',
-  thu: 'thursday',
-  fri: 'friday',
-  sat: 'saturday',
-  sun: 'sunday',
-};
 
 type StoredRanges = readonly (readonly [string, string])[];
 
