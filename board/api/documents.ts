@@ -786,6 +786,18 @@ export type RefuseHoldPointInput = {
   readonly values: ReadonlyArray<MeasuredValueInput>;
 };
 
+/** Registers a temperature logger, for one placement or for a site. */
+export type RegisterLoggerInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Name people know it by. */
+  readonly name: Scalars['String']['input'];
+  /** The placement it sits in; left out, it may post for every placement of the site and names the placement with each reading. */
+  readonly placementId?: InputMaybe<Scalars['ID']['input']>;
+  /** The site it stands at. */
+  readonly siteId: Scalars['ID']['input'];
+};
+
 /** A phase whose promise is taken back. */
 export type ReleaseCommitmentInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
@@ -849,6 +861,16 @@ export type RequestInspectionInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** The inspection. */
   readonly inspectionId: Scalars['ID']['input'];
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Revokes the token of a logger; what it posted stays. */
+export type RevokeLoggerInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The logger. */
+  readonly loggerId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };

@@ -5,6 +5,18 @@ import {
   PlacementResolver,
   TemperatureReadingResolver,
 } from './cure.resolver.js';
+import { LoggerGate } from './loggers/logger-gate.js';
+import { LoggerPostsService } from './loggers/logger-posts.service.js';
+import { LoggerReader } from './loggers/logger-reader.js';
+import { LoggerReadingsRoute } from './loggers/logger-readings.route.js';
+import {
+  LoggerChangedResolver,
+  LoggerRegisteredResolver,
+  LoggerResolver,
+  ReadingLoggerResolver,
+  SiteLoggersResolver,
+} from './loggers/loggers.resolver.js';
+import { LoggersService } from './loggers/loggers.service.js';
 import { PlacementReader } from './placement-reader.js';
 import { PlacementsService } from './placements.service.js';
 
@@ -13,10 +25,20 @@ import { PlacementsService } from './placements.service.js';
 @Module({
   providers: [
     JobPlacementsResolver,
+    LoggerChangedResolver,
+    LoggerGate,
+    LoggerPostsService,
+    LoggerReader,
+    LoggerReadingsRoute,
+    LoggerRegisteredResolver,
+    LoggerResolver,
+    LoggersService,
     PlacementChangedResolver,
     PlacementReader,
     PlacementResolver,
     PlacementsService,
+    ReadingLoggerResolver,
+    SiteLoggersResolver,
     TemperatureReadingResolver,
   ],
   exports: [PlacementReader],

@@ -55,6 +55,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
       requiredPsi: 1500,
     },
   });
+  await must(office, 'registerLogger', { siteId: site.id, placementId: placement.id, name: 'Probe' });
   const id = async (row: Promise<{ id: string }>): Promise<string> => (await row).id;
   const set = await id(db.heatingSet.findFirstOrThrow({ where }));
   return {
@@ -77,6 +78,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     weatherHoldId: await id(db.weatherHold.findFirstOrThrow({ where })),
     proposalId: await id(db.proposal.findFirstOrThrow({ where })),
     placementId: placement.id,
+    loggerId: await id(db.logger.findFirstOrThrow({ where })),
     heatingSetId: set,
     hookupId: await id(db.hookup.findFirstOrThrow({ where })),
     after: dig.id,
