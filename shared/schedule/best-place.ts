@@ -65,7 +65,8 @@ function placeWith(
     floors,
     timeline: crew && state.timeline(crew.id),
     stock: state.stock,
-    idOf: (index) => problem.nodes[index]!.id,
+    nodes: problem.nodes,
+    input: problem.input,
     horizon: problem.end,
     latest,
   });

@@ -53,6 +53,7 @@ function explainPhase(
     switch (reason.kind) {
       case 'link':
       case 'crew':
+      case 'mostLag':
         return reason.phaseId;
       case 'equipment':
         return reason.releasedBy ?? reason.phaseId;

@@ -22,6 +22,11 @@ export interface PlanInput {
   readonly jobs: readonly Job[];
   readonly phases: readonly Phase[];
   readonly links: readonly Link[];
+  /**
+   * Phase ids in the order of an improved plan, which then replaces the rule of rank for everything that is neither fact, pinned nor frozen.
+   * Phases it does not name come after those it names, by the rule.
+   */
+  readonly order?: readonly string[] | undefined;
 }
 
 /** Open time of a crew, an authority or a kind of wait. `calendarFromWeek` makes one from weekly hours. */
@@ -99,6 +104,8 @@ export interface Phase {
   readonly calendarId?: string | undefined;
   /** Weather sets that close it. */
   readonly weatherIds?: readonly string[] | undefined;
+  /** False: while closing weather pauses it, its crew is free for other work. True when left out: the crew waits with it. */
+  readonly keepsCrew?: boolean | undefined;
   readonly holds?: readonly EquipmentHold[] | undefined;
   readonly gates?: readonly Gate[] | undefined;
   readonly facts?: PhaseFacts | undefined;
@@ -147,6 +154,10 @@ export interface Link {
   readonly lag: SlotCount;
   /** Working lags count the successor's open time, elapsed ones the clock. */
   readonly lagIn: 'working' | 'elapsed';
+  /** Greatest lag: the successor's end point comes no later than the predecessor's plus this (mortar within so long of mixing). */
+  readonly mostLag?: SlotCount | undefined;
+  /** How the greatest lag is counted; as `lagIn` when left out. */
+  readonly mostLagIn?: 'working' | 'elapsed' | undefined;
 }
 
 /** Something that must be reached before a phase may start. */
@@ -198,6 +209,8 @@ export interface Inspection {
   /** Visiting hours. */
   readonly calendarId: string;
   readonly visit: SlotCount;
+  /** By the clock: phases that wait for the visit must start no later than this after its finish. */
+  readonly validFor?: SlotCount | undefined;
   readonly state:
     | { readonly kind: 'open' }
     | { readonly kind: 'requested'; readonly at: Slot }
@@ -234,6 +247,8 @@ export interface PlannedPhase {
   readonly fixedBy: 'pin' | 'commitment' | null;
   /** The one constraint that binds its start. */
   readonly reason: Reason;
+  /** Others that bind it at the very same instant: it starts earlier only when all of them give way. */
+  readonly ties: readonly Reason[];
   /** When links alone would have let it start. */
   readonly ready: Slot | null;
   /** Which link, or the present, made it ready then. */
@@ -251,12 +266,37 @@ export interface TrailStep extends Interval {
   readonly reason: Reason;
 }
 
+/**
+ * By which rule one phase goes before another that wants the same crew or equipment: what has happened; a pin; a commitment inside the
+ * freeze window; the order of an improved plan; where it stood before; the job's priority; its due date; the longer way to the end; the id.
+ * `link`: the other waits for it anyway. `needed`: something that goes first needs it or brings it along.
+ */
+export type Ahead =
+  | 'fact'
+  | 'pin'
+  | 'commitment'
+  | 'order'
+  | 'previous'
+  | 'priority'
+  | 'due'
+  | 'tail'
+  | 'id'
+  | 'link'
+  | 'needed';
+
 /** What binds a start, with its reference. */
 export type Reason =
   | { readonly kind: 'now' }
   | { readonly kind: 'actual' }
   | { readonly kind: 'link'; readonly linkId: string; readonly phaseId: string; readonly linkKind: LinkKind }
-  | { readonly kind: 'crew'; readonly crewId: string; readonly phaseId: string; readonly until: Slot }
+  /** The crew is with `phaseId`, which goes first by the rule `ahead`. */
+  | {
+      readonly kind: 'crew';
+      readonly crewId: string;
+      readonly phaseId: string;
+      readonly until: Slot;
+      readonly ahead: Ahead;
+    }
   /** Equipment is out with `phaseId`, back when `releasedBy` finishes (null: at that phase's own finish). */
   | {
       readonly kind: 'equipment';
@@ -264,7 +304,10 @@ export type Reason =
       readonly phaseId: string;
       readonly releasedBy: string | null;
       readonly until: Slot | null;
+      readonly ahead: Ahead;
     }
+  /** Kept back so that `phaseId`, which follows it by this link, comes within the greatest lag. */
+  | { readonly kind: 'mostLag'; readonly linkId: string; readonly phaseId: string; readonly until: Slot }
   | {
       readonly kind: 'weather';
       readonly weatherId: string;
@@ -333,6 +376,30 @@ export type ConflictCode = Conflict['code'];
 export type Conflict =
   /** Links and inspections that wait for each other: each phase must precede the next, and the last the first. */
   | { readonly code: 'cycle'; readonly phaseIds: readonly string[]; readonly linkIds: readonly string[] }
+  /** Greatest lags that no plan could meet, whatever crews and equipment there are: least lags and lengths around this circle exceed them. */
+  | {
+      readonly code: 'lagCycle';
+      readonly phaseIds: readonly string[];
+      readonly linkIds: readonly string[];
+      /** By how many slots, at least. */
+      readonly by: SlotCount;
+    }
+  /** A greatest lag is not met: the successor comes `by` slots too late, for this cause; `phaseIds` is the circle from predecessor to successor. */
+  | {
+      readonly code: 'lagExceeded';
+      readonly linkId: string;
+      readonly by: SlotCount;
+      readonly phaseIds: readonly string[];
+      readonly cause: Reason;
+    }
+  /** A phase starts after the visit it waits for has lost its validity. */
+  | {
+      readonly code: 'inspectionLapsed';
+      readonly phaseId: string;
+      readonly inspectionId: string;
+      readonly expires: Slot;
+      readonly start: Slot;
+    }
   | {
       readonly code: 'pinBeforePredecessor';
       readonly phaseId: string;

@@ -1,6 +1,6 @@
 import { compareIds } from './by-id.js';
 import { dependents, hasFinished, hasStarted } from './dependencies.js';
-import type { PlanInput } from './model.js';
+import type { Ahead, PlanInput } from './model.js';
 import type { Node, Problem } from './problem.js';
 
 /** How early a phase is dealt with: facts, then what is fixed, then the rest. */
@@ -52,6 +52,22 @@ export function rankPhases(problem: Problem, sequence: readonly Node[]): number[
   const ranks = new Array<number>(sorted.length);
   sorted.forEach((node, i) => (ranks[node.index] = i));
   return ranks;
+}
+
+/** By which rule `first` goes before `second`. */
+export function aheadOf(first: Node, second: Node, input: PlanInput): Ahead {
+  if (hasStarted(first) || hasFinished(first)) return 'fact';
+  if (isPinned(first)) return 'pin';
+  if (isFrozen(first, input)) return 'commitment';
+  if (second.ins.some((edge) => edge.from === first)) return 'link';
+  const before = ({ phase }: Node): number => phase.commitment?.start ?? phase.previous?.start ?? Infinity;
+  if (before(first) < before(second)) return 'previous';
+  if (before(first) > before(second)) return 'needed';
+  if (first.job.priority !== second.job.priority)
+    return first.job.priority < second.job.priority ? 'priority' : 'needed';
+  const [due, other] = [first.job.due ?? Infinity, second.job.due ?? Infinity];
+  if (due !== other) return due < other ? 'due' : 'needed';
+  return 'tail';
 }
 
 function compareKeys(a: Key, b: Key): number {

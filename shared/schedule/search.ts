@@ -1,9 +1,10 @@
 import type { CrewTimeline } from './crew-timeline.js';
 import { fitHours } from './fit-hours.js';
 import type { Bound } from './lower-bounds.js';
-import type { Crew, Reason, TrailStep } from './model.js';
+import type { Crew, PlanInput, Reason, TrailStep } from './model.js';
 import { bindingReason } from './outcome.js';
 import type { Hours, Node } from './problem.js';
+import { aheadOf } from './rank.js';
 import { slot, type Slot } from './slot.js';
 import type { Stock } from './stock.js';
 
@@ -17,7 +18,8 @@ export interface SearchContext {
   readonly floors: readonly Bound[];
   readonly timeline: CrewTimeline | null;
   readonly stock: Stock;
-  readonly idOf: (index: number) => string;
+  readonly nodes: readonly Node[];
+  readonly input: PlanInput;
   readonly horizon: Slot;
   /** A later start is of no use: another crew has an earlier one. */
   readonly latest: number;
@@ -78,8 +80,9 @@ export function findEarliest(context: SearchContext): Found | NotFound {
     if (at > context.latest) return { found: false, reason: ready.reason, poolId: null };
     const busy = timeline?.blockedUntil(at, finish, need);
     if (busy) {
-      const phaseId = context.idOf(busy.owner);
-      push(busy.to, { kind: 'crew', crewId: crew!.id, phaseId, until: busy.to });
+      const owner = context.nodes[busy.owner]!;
+      const ahead = aheadOf(owner, node, context.input);
+      push(busy.to, { kind: 'crew', crewId: crew!.id, phaseId: owner.id, until: busy.to, ahead });
       continue;
     }
     const short = stock.shortFor(node.phase, at, finish);

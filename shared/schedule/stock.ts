@@ -2,6 +2,7 @@ import { LONG_AGO } from './link-lag.js';
 import type { EquipmentHold, Phase, Pool, Reason } from './model.js';
 import type { Outcome } from './outcome.js';
 import type { Node, Problem } from './problem.js';
+import { aheadOf } from './rank.js';
 import { slot, type Slot } from './slot.js';
 import { StockProfile, type Shortage } from './stock-profile.js';
 
@@ -130,6 +131,7 @@ export class Stock {
       phaseId: loan?.node.id ?? self.id,
       releasedBy: loan && loan.releaser !== loan.node ? loan.releaser.id : null,
       until: short.to === Infinity ? null : slot(short.to),
+      ahead: loan ? aheadOf(loan.node, self, this.problem.input) : 'id',
     };
   }
 

@@ -7,7 +7,7 @@ import { Field, ObjectType } from '@nestjs/graphql';
 export class PlanConflict {
   @Field(() => String, {
     description:
-      'Which conflict: cycle, pinBeforePredecessor, pinBeforeGate, pinInClosedTime, pinMoved, commitmentBroken, dueMissed, clearanceLapsed, gateUndated, visitBeforeReady, crewMissing, crewDoubled, poolTooSmall, releaseMissing, poolOverdrawn, noStretch or beyondHorizon.',
+      'Which conflict: cycle, lagCycle, lagExceeded, inspectionLapsed, pinBeforePredecessor, pinBeforeGate, pinInClosedTime, pinMoved, commitmentBroken, dueMissed, clearanceLapsed, gateUndated, visitBeforeReady, crewMissing, crewDoubled, poolTooSmall, releaseMissing, poolOverdrawn, noStretch or beyondHorizon.',
   })
   readonly kind!: string;
 

@@ -25,6 +25,18 @@ describe('a conflict in words', () => {
       'Stone, Block of job 104, Larch Street wait for each other in a circle; remove one of their links.',
     ],
     [
+      { code: 'lagCycle', needed: 90 },
+      'The greatest lags between Stone, Block of job 104, Larch Street cannot be met by any plan: the work between them takes 1.5 h too long. Lengthen one of them or shorten the work.',
+    ],
+    [
+      { code: 'lagExceeded', needed: 30, cause },
+      `Stone comes 0.5 h too late after Stone, Block. ${PIN} Move the earlier one, or lift what holds the later one.`,
+    ],
+    [
+      { code: 'inspectionLapsed', asked, given },
+      'The visit for "Footing" is valid until Fri 10 Jan 08:00, but Stone starts Thu 9 Jan 12:00. Ask for another visit, or start sooner.',
+    ],
+    [
       { code: 'pinBeforeGate', asked, given, cause },
       `The fixed start of Stone, Thu 9 Jan 12:00, is too early; Fri 10 Jan 08:00 is possible. ${PIN} Move it or take it away.`,
     ],

@@ -18,6 +18,12 @@ export function conflictText(conflict: StoredConflict, names: ConflictNames): st
   switch (conflict.code) {
     case 'cycle':
       return `${others.join(', ')} of job ${job} wait for each other in a circle; remove one of their links.`;
+    case 'lagCycle':
+      return `The greatest lags between ${others.join(', ')} of job ${job} cannot be met by any plan: the work between them takes ${hours(conflict.needed)} too long. Lengthen one of them or shorten the work.`;
+    case 'lagExceeded':
+      return `${subject} comes ${hours(conflict.needed)} too late after ${others.join(', ')}.${because} Move the earlier one, or lift what holds the later one.`;
+    case 'inspectionLapsed':
+      return `The visit for "${names.inspection(conflict.inspectionId)}" is valid until ${given}, but ${subject} starts ${asked}. Ask for another visit, or start sooner.`;
     case 'pinBeforePredecessor':
     case 'pinBeforeGate':
       return `The fixed start of ${subject}, ${asked}, is too early; ${given} is possible.${because} Move it or take it away.`;

@@ -36,6 +36,10 @@ describe('a reason in words', () => {
       'Stone waits for Mortar bed (start-finish, and 2 d of open time) until Thu 9 Jan 12:00.',
     ],
     [
+      { kind: 'mostLag', at, phaseId: 'bed' },
+      'Stone is kept back until Thu 9 Jan 12:00, so that Mortar bed follows it soon enough.',
+    ],
+    [
       { kind: 'crew', at, crewId: 'c', phaseId: 'bed' },
       'Stone waits for Masons Reed, busy with Mortar bed until Thu 9 Jan 12:00.',
     ],

@@ -43,6 +43,8 @@ export function reasonText(step: StoredStep, names: ReasonNames): string {
       return `${subject} has started${when ? `, ${when}` : ''}.`;
     case 'link':
       return `${subject} waits for ${names.phase(step.phaseId)} (${linkWords(step.link)})${until}.`;
+    case 'mostLag':
+      return `${subject} is kept back${until}, so that ${names.phase(step.phaseId)} follows it soon enough.`;
     case 'crew':
       return `${subject} waits for ${names.crew(step.crewId)}, busy with ${names.phase(step.phaseId)}${until}.`;
     case 'equipment':

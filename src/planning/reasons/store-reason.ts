@@ -28,6 +28,7 @@ function nextPhase(step: ExplainStep | undefined): string | null {
     case 'crew':
     case 'phase':
     case 'unplanned':
+    case 'mostLag':
       return reason.phaseId;
     case 'equipment':
       return reason.releasedBy ?? reason.phaseId;
@@ -63,6 +64,8 @@ export function storeOne(
       const ready = iso(phase?.ready ?? null, frame);
       return { kind, at: ready, phaseId: reason.phaseId, link: { kind: ends, lagMinutes, lagIn } };
     }
+    case 'mostLag':
+      return { kind, at: iso(reason.until, frame), phaseId: reason.phaseId };
     case 'crew':
       return { kind, at: iso(reason.until, frame), crewId: reason.crewId, phaseId: reason.phaseId };
     case 'equipment':

@@ -15,6 +15,25 @@ export function storeConflict(
   switch (conflict.code) {
     case 'cycle':
       return { ...about(conflict.phaseIds[0] ?? ''), phaseIds: conflict.phaseIds };
+    case 'lagCycle': {
+      const by = conflict.by * SLOT_MINUTES;
+      return { ...about(conflict.phaseIds[0] ?? ''), phaseIds: conflict.phaseIds, needed: by };
+    }
+    case 'lagExceeded': {
+      const phaseIds = [conflict.phaseIds.at(0) ?? ''];
+      const by = conflict.by * SLOT_MINUTES;
+      return {
+        ...about(conflict.phaseIds.at(-1) ?? ''),
+        phaseIds,
+        needed: by,
+        cause: storeOne(conflict.cause, facts),
+      };
+    }
+    case 'inspectionLapsed': {
+      const { inspectionId, expires, start } = conflict;
+      const times = { asked: iso(start, frame), given: iso(expires, frame) };
+      return { ...about(conflict.phaseId), inspectionId, ...times };
+    }
     case 'pinBeforePredecessor':
     case 'pinBeforeGate':
     case 'pinInClosedTime': {
