@@ -1,4 +1,6 @@
 import { Global, Module } from '@nestjs/common';
+import { AlarmReader } from './alarms/alarm-reader.js';
+import { CureAlarmResolver, PlacementAlarmsResolver } from './alarms/alarms.resolver.js';
 import {
   JobPlacementsResolver,
   PlacementChangedResolver,
@@ -24,6 +26,8 @@ import { PlacementsService } from './placements.service.js';
 @Global()
 @Module({
   providers: [
+    AlarmReader,
+    CureAlarmResolver,
     JobPlacementsResolver,
     LoggerChangedResolver,
     LoggerGate,
@@ -33,6 +37,7 @@ import { PlacementsService } from './placements.service.js';
     LoggerRegisteredResolver,
     LoggerResolver,
     LoggersService,
+    PlacementAlarmsResolver,
     PlacementChangedResolver,
     PlacementReader,
     PlacementResolver,

@@ -17,6 +17,9 @@ export const NOTICE_KINDS = [
   'reading-due',
   'weather-against-phase',
   'proposal-waiting',
+  'cure-freezing',
+  'cure-alarm',
+  'protection-may-come-off',
 ] as const;
 export type NoticeKindName = (typeof NOTICE_KINDS)[number];
 

@@ -2,6 +2,7 @@ import { Module, type OnModuleInit } from '@nestjs/common';
 import { Announcer } from './announcer.js';
 import { DeliveriesResolver } from './deliveries.resolver.js';
 import { DeliverySender } from './delivery-sender.js';
+import { cureAlarm, cureFreezing, protectionMayComeOff } from './kinds/cure-notices.js';
 import { energisingAllowed } from './kinds/energising-allowed.js';
 import { energisingWithdrawn } from './kinds/energising-withdrawn.js';
 import { hookupReady } from './kinds/hookup-ready.js';
@@ -29,5 +30,6 @@ export class NoticesModule implements OnModuleInit {
 
   onModuleInit(): void {
     this.kinds.register(hookupReady, hookupWithdrawn, energisingAllowed, energisingWithdrawn);
+    this.kinds.register(cureFreezing, cureAlarm, protectionMayComeOff);
   }
 }

@@ -66,16 +66,20 @@ export function placementOf(point: HoldPoint, rows: PlanningRows): Placement | u
 export interface FinishCure {
   readonly placement: Placement | undefined;
   readonly decided: boolean;
+  /** How long it is expected to take where nothing is placed yet, by the protection that was chosen. */
+  readonly expectedMinutes: number | null;
 }
 
 /** Cures that gate the finish of a wait, by phase id; of several the one that takes longest. */
 export function gatherFinishCures(rows: PlanningRows): Map<string, FinishCure> {
   const cures = new Map<string, FinishCure>();
+  const chosen = new Map(rows.choices.map(({ phaseId, cureMinutes }) => [phaseId, cureMinutes]));
   for (const point of rows.holdPoints) {
     if (point.kind !== 'cure' || point.gate !== 'finish') continue;
     const cure = {
       placement: placementOf(point, rows),
       decided: point.state === 'released' || point.state === 'waived',
+      expectedMinutes: chosen.get(point.placementPhaseId ?? point.phaseId) ?? null,
     };
     const known = cures.get(point.phaseId);
     if (!known || takesLonger(cure, known)) cures.set(point.phaseId, cure);

@@ -58,8 +58,11 @@ function durationOf(row: PhaseRow, cure: FinishCure | undefined, frame: TimeFram
     return { kind: 'work', slots, mode: row.continuity === 'continuous' ? 'continuous' : 'interruptible' };
   const release = cure && !cure.decided ? cure.placement?.predictedReleaseAt : undefined;
   const from = cure?.placement?.placedAt;
+  const expected = cure && !cure.placement && !cure.decided ? slotsOf(cure.expectedMinutes ?? 0) : 0;
   const needed =
-    release && from && row.state === 'waiting' ? frame.at(release) - Math.max(frame.at(from), frame.now) : 0;
+    release && from && row.state === 'waiting'
+      ? frame.at(release) - Math.max(frame.at(from), frame.now)
+      : expected;
   return { kind: 'elapsed', slots: Math.max(slots, needed) };
 }
 

@@ -10,8 +10,11 @@ const DAYS_AFTER_END = 3;
 /** Called holds that ended so long ago no longer matter to work that runs. */
 const DAYS_OF_HOLDS = 60;
 
+/** A company's rows at a moment: a change, or whoever only looks. */
+export type RowsAt = Pick<Change, 'tx' | 'now'> & { readonly ctx: Pick<Change['ctx'], 'companyId'> };
+
 /** Reads a company's rows for planning: a fixed number of queries, however many jobs there are. */
-export async function readRows({ tx, ctx, now }: Change): Promise<PlanningRows> {
+export async function readRows({ tx, ctx, now }: RowsAt): Promise<PlanningRows> {
   const { companyId } = ctx;
   const since = new Date(now.getTime() - DAYS_AFTER_END * DAY_MS);
   const jobs = await tx.job.findMany({
@@ -53,6 +56,7 @@ export async function readRows({ tx, ctx, now }: Change): Promise<PlanningRows> 
     }),
     visits: await tx.plannedVisit.findMany({ where: { companyId } }),
     placements: await tx.placement.findMany({ where: { companyId, phaseId }, orderBy: { placedAt: 'asc' } }),
+    choices: await tx.protectionChoice.findMany({ where: { companyId, phaseId } }),
     limitSets: await tx.weatherLimitSet.findMany({ where: { companyId } }),
     forecasts: await tx.forecast.findMany({
       where: { id: { in: await newestForecastIds(tx, companyId, siteId.in) } },

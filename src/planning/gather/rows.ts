@@ -16,6 +16,7 @@ import type {
   Placement,
   PlannedPhase,
   PlannedVisit,
+  ProtectionChoice,
   WeatherHold,
   WeatherLimitSet,
 } from '../../generated/prisma/client.js';
@@ -41,6 +42,8 @@ export interface PlanningRows {
   /** Inspections that have not been decided. */
   readonly inspections: readonly Inspection[];
   readonly placements: readonly Placement[];
+  /** What was chosen for phases that meet cold weather: it says how long their cure is expected to take. */
+  readonly choices: readonly ProtectionChoice[];
   readonly limitSets: readonly WeatherLimitSet[];
   /** The newest forecast of each site. */
   readonly forecasts: readonly Forecast[];
