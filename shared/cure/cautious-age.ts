@@ -1,9 +1,8 @@
 import { fromMemory, type Source } from '../entry/source.js';
-import type { Celsius } from '../units/temperature.js';
 import { hours, type Hours } from '../units/time.js';
 import { equivalentAge, fhpRate } from './equivalent-age.js';
 import type { CureInterval } from './interval.js';
-import { CAUTIOUS_DATUM, nurseSaulAge } from './nurse-saul.js';
+import { nurseSaulAge } from './nurse-saul.js';
 
 /** The method in words, for every place where an age or a strength is shown. */
 export const CAUTIOUS_METHOD =
@@ -15,16 +14,3 @@ export const CAUTIOUS_SOURCE: Source = fromMemory('ASTM C1074; Freiesleben Hanse
 /** Equivalent age by the cautious pair: whichever of the two counts for less. */
 export const cautiousAge = (intervals: readonly CureInterval[]): Hours =>
   hours(Math.min(nurseSaulAge(intervals), equivalentAge(intervals, fhpRate)));
-
-/** Hours at a steady temperature until both of the pair have gained what is missing; null when one never does. */
-export function hoursUntil(
-  intervals: readonly CureInterval[],
-  required: Hours,
-  steady: Celsius,
-): Hours | null {
-  if (cautiousAge(intervals) >= required) return hours(0);
-  if (steady <= CAUTIOUS_DATUM) return null;
-  const bySaul = (required - nurseSaulAge(intervals)) / ((steady - CAUTIOUS_DATUM) / 20);
-  const byFhp = (required - equivalentAge(intervals, fhpRate)) / fhpRate(steady);
-  return hours(Math.max(0, bySaul, byFhp));
-}

@@ -1,12 +1,11 @@
 import type { Finding } from '../entry/rules/finding.js';
 import { published } from '../entry/source.js';
-import { psi, toPsi, type Psi } from '../units/stress.js';
+import { psi, type Psi } from '../units/stress.js';
 import type { EpochMs } from '../units/time.js';
-import { cautiousAge } from './cautious-age.js';
+import { ageBy } from './age-method.js';
 import { measuredHistory } from './measured-history.js';
-import { curveOf } from './mixture.js';
+import { ageMethodOf, mixtureStrength } from './mixture-strength.js';
 import { STRENGTH_CAUTION, type ConcreteReading, type CurePlacement } from './placement.js';
-import { strengthAt } from './strength-curve.js';
 
 /** Strength that concrete must have before it may freeze for the first time. */
 export const FIRST_FREEZE: Psi = psi(500);
@@ -25,7 +24,8 @@ export function firstFreeze(
   const { points } = measuredHistory(placement, readings, until);
   const frozenAt = points.find((point) => point.temperature <= 0)?.at ?? null;
   const { intervals } = measuredHistory(placement, readings, frozenAt ?? until);
-  const strength = toPsi(strengthAt(curveOf(placement.mixture), cautiousAge(intervals)));
+  const age = ageBy(ageMethodOf(placement.mixture), intervals);
+  const strength = mixtureStrength(placement.mixture, age);
   const ok = frozenAt === null || strength >= FIRST_FREEZE;
   return {
     rule: 'first-freeze',

@@ -1,10 +1,8 @@
-import { toPsi } from '../units/stress.js';
 import type { EpochMs } from '../units/time.js';
-import { CAUTIOUS_METHOD, CAUTIOUS_SOURCE, cautiousAge } from './cautious-age.js';
+import { ageBy } from './age-method.js';
 import { measuredHistory } from './measured-history.js';
-import { curveOf } from './mixture.js';
+import { ageMethodOf, methodWords, mixtureStrength } from './mixture-strength.js';
 import { STRENGTH_CAUTION, type ConcreteReading, type CurePlacement } from './placement.js';
-import { strengthAt } from './strength-curve.js';
 import type { MeasuredStrength } from './strength-estimate.js';
 
 /** Strength as far as readings show it at `until`: nothing is assumed between far readings nor after the last one. */
@@ -14,8 +12,9 @@ export function measuredStrength(
   until: EpochMs,
 ): MeasuredStrength {
   const { points, intervals, gaps } = measuredHistory(placement, readings, until);
-  const age = cautiousAge(intervals);
-  const strength = toPsi(strengthAt(curveOf(placement.mixture), age));
+  const method = ageMethodOf(placement.mixture);
+  const age = ageBy(method, intervals);
+  const strength = mixtureStrength(placement.mixture, age);
   return {
     basis: 'measured',
     strength,
@@ -24,8 +23,8 @@ export function measuredStrength(
     reached: strength >= placement.required - 1e-6,
     gaps,
     required: placement.required,
-    method: `${CAUTIOUS_METHOD}; curve of ${placement.mixture.name}`,
-    source: CAUTIOUS_SOURCE,
+    method: methodWords(placement.mixture),
+    source: method.source,
     caution: STRENGTH_CAUTION,
   };
 }

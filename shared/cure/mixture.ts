@@ -1,6 +1,7 @@
 import { COMMON_PRACTICE, type Source } from '../entry/source.js';
 import { psi, toMegapascals } from '../units/stress.js';
 import { hours } from '../units/time.js';
+import type { AgeMethodChoice } from './age-method.js';
 import type { StrengthCurve } from './strength-curve.js';
 
 /** A mixture as its strength is estimated; data that a company edits. */
@@ -11,6 +12,14 @@ export interface Mixture {
   /** Characteristic time of the curve, h at 20 °C. */
   readonly tauHours: number;
   readonly exponent: number;
+  /** A hyperbolic curve in place of the exponential one, where the supplier gives that. */
+  readonly hyperbolic?: { readonly kPerHour: number; readonly startHours: number } | null;
+  /** How its age is counted, where it was tested for that; the cautious pair when left out. */
+  readonly age?: AgeMethodChoice;
+  /** Whether an accelerator is in it; left out, none is. */
+  readonly accelerated?: boolean;
+  /** Cement, lb/yd³, for the heat it sets free; 500 when left out. */
+  readonly cementLbPerYd3?: number;
   readonly source: Source;
 }
 

@@ -1,11 +1,9 @@
-import { toMegapascals } from '../units/stress.js';
 import { toCelsius, type Fahrenheit } from '../units/temperature.js';
 import { addHours, type EpochMs } from '../units/time.js';
-import { CAUTIOUS_METHOD, CAUTIOUS_SOURCE, hoursUntil } from './cautious-age.js';
+import { hoursUntil } from './age-method.js';
 import { measuredHistory } from './measured-history.js';
-import { curveOf } from './mixture.js';
+import { ageMethodOf, ageOfMixtureStrength, methodWords } from './mixture-strength.js';
 import { STRENGTH_CAUTION, type ConcreteReading, type CurePlacement } from './placement.js';
-import { ageOfStrength } from './strength-curve.js';
 import type { PredictedRelease } from './strength-estimate.js';
 
 /**
@@ -20,15 +18,16 @@ export function predictedRelease(
 ): PredictedRelease {
   const { points, intervals } = measuredHistory(placement, readings, now);
   const last = points.at(-1)?.at ?? placement.placedAt;
-  const age = ageOfStrength(curveOf(placement.mixture), toMegapascals(placement.required));
-  const missing = age === null ? null : hoursUntil(intervals, age, toCelsius(assumed));
+  const method = ageMethodOf(placement.mixture);
+  const age = ageOfMixtureStrength(placement.mixture, placement.required);
+  const missing = age === null ? null : hoursUntil(method, intervals, age, toCelsius(assumed));
   return {
     basis: 'predicted',
     releaseAt: missing === null ? null : addHours(last, missing),
     assumption: `concrete at ${assumed} °F from the last reading on`,
     required: placement.required,
-    method: `${CAUTIOUS_METHOD}; curve of ${placement.mixture.name}`,
-    source: CAUTIOUS_SOURCE,
+    method: methodWords(placement.mixture),
+    source: method.source,
     caution: STRENGTH_CAUTION,
   };
 }

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { megapascals } from '../units/stress.js';
 import { celsius } from '../units/temperature.js';
 import { hours } from '../units/time.js';
-import { cautiousAge, hoursUntil } from './cautious-age.js';
+import { ageMethod, hoursUntil } from './age-method.js';
+import { cautiousAge } from './cautious-age.js';
 import { equivalentAge, fhpRate } from './equivalent-age.js';
 import { steadyIntervals } from './interval.js';
 import { curveOf, DEFAULT_MIXTURES } from './mixture.js';
@@ -71,7 +72,7 @@ describe('the cautious age', () => {
       fc.property(temperatures, fc.double({ min: 1, max: 35, noNaN: true }), (given, steady) => {
         const before = history(given);
         const required = hours(60);
-        const wait = hoursUntil(before, required, celsius(steady));
+        const wait = hoursUntil(ageMethod(), before, required, celsius(steady));
         if (wait === null) throw new Error('never');
         const then = [...before, ...steadyIntervals([wait], [celsius(steady)])];
         expect(cautiousAge(then)).toBeGreaterThanOrEqual(60 - 1e-6);
@@ -84,9 +85,11 @@ describe('the cautious age', () => {
   });
 
   it('is never reached in the cold, and at once when it is reached already', () => {
-    expect(hoursUntil([], hours(10), celsius(0))).toBeNull();
-    expect(hoursUntil([], hours(10), celsius(-5))).toBeNull();
-    expect(hoursUntil(steadyIntervals([hours(20)], [celsius(20)]), hours(10), celsius(-5))).toBe(0);
+    expect(hoursUntil(ageMethod(), [], hours(10), celsius(0))).toBeNull();
+    expect(hoursUntil(ageMethod(), [], hours(10), celsius(-5))).toBeNull();
+    expect(hoursUntil(ageMethod(), steadyIntervals([hours(20)], [celsius(20)]), hours(10), celsius(-5))).toBe(
+      0,
+    );
   });
 });
 
