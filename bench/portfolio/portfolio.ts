@@ -1,25 +1,12 @@
-import { performance } from 'node:perf_hooks';
-import { calendarFromWeek } from '../shared/schedule/calendar-from-week.js';
-import type { Link, Phase, PlanInput, WeatherSet } from '../shared/schedule/model.js';
-import { plan } from '../shared/schedule/plan.js';
-import { slot } from '../shared/schedule/slot.js';
-import { verify } from '../shared/schedule/verify/verify.js';
-
-/** A small seeded generator (mulberry32), so that every run measures the same portfolio. */
-function seeded(seed: number): (below: number) => number {
-  let state = seed;
-  return (below) => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) % below;
-  };
-}
+import { calendarFromWeek } from '../../shared/schedule/calendar-from-week.js';
+import type { Link, Phase, PlanInput, WeatherSet } from '../../shared/schedule/model.js';
+import { slot } from '../../shared/schedule/slot.js';
+import { seeded } from './seeded.js';
 
 const TRADES = ['labour', 'mason', 'mason', 'cable', 'mason', 'electrician'];
 
 /** An invented portfolio: chains of sixteen phases with cures, weather, blankets held over cures and both kinds of lag. */
-function portfolio(jobs: number): PlanInput {
+export function portfolio(jobs: number): PlanInput {
   const pick = seeded(20_240_111);
   const horizon = 96 * 7 * 52 * 3;
   const hours = [{ from: '07:00', to: '15:30' }];
@@ -93,32 +80,3 @@ function portfolio(jobs: number): PlanInput {
     links,
   };
 }
-
-function median(run: () => void, times: number): number {
-  const taken = Array.from({ length: times }, () => {
-    const start = performance.now();
-    run();
-    return performance.now() - start;
-  });
-  return taken.sort((a, b) => a - b)[Math.floor(times / 2)] ?? 0;
-}
-
-const given = process.argv.indexOf('--jobs');
-const jobs = given < 0 ? 200 : Number(process.argv[given + 1]);
-if (!Number.isSafeInteger(jobs) || jobs < 2) throw new RangeError('--jobs takes a whole number from 2 up.');
-const input = portfolio(jobs);
-const cold = median(() => plan(input), 1);
-const warm = median(() => plan(input), 15);
-const half = portfolio(Math.ceil(jobs / 2));
-const halfWarm = median(() => plan(half), 15);
-const made = plan(input);
-const result = {
-  jobs,
-  phases: input.phases.length,
-  coldMs: Math.round(cold * 10) / 10,
-  fullMs: Math.round(warm * 10) / 10,
-  growthWhenDoubled: Math.round((warm / halfWarm) * 100) / 100,
-  unplanned: made.phases.filter((phase) => phase.state === 'unplanned').length,
-  violations: verify(input, made).length,
-};
-process.stdout.write(`${JSON.stringify(result)}\n`);
