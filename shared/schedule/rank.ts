@@ -8,6 +8,8 @@ type Class = 0 | 1 | 2;
 
 interface Key {
   readonly group: Class;
+  /** Place in the given order. */
+  readonly listed: number;
   /** Where it stood before. */
   readonly order: number;
   readonly priority: number;
@@ -32,14 +34,19 @@ export function isFrozen(node: Node, input: PlanInput): boolean {
  */
 export function rankPhases(problem: Problem, sequence: readonly Node[]): number[] {
   const tails = tailLengths(problem, sequence);
-  const keys: Key[] = problem.nodes.map((node) => ({
-    group:
-      hasStarted(node) || hasFinished(node) ? 0 : isPinned(node) || isFrozen(node, problem.input) ? 1 : 2,
-    order: node.phase.commitment?.start ?? node.phase.previous?.start ?? Infinity,
-    priority: node.job.priority,
-    due: node.job.due ?? Infinity,
-    tail: -tails[node.index]!,
-  }));
+  const listed = new Map(problem.input.order?.map((id, place) => [id, place]));
+  const keys: Key[] = problem.nodes.map((node) => {
+    const group =
+      hasStarted(node) || hasFinished(node) ? 0 : isPinned(node) || isFrozen(node, problem.input) ? 1 : 2;
+    return {
+      group,
+      listed: group === 2 ? (listed.get(node.id) ?? Infinity) : 0,
+      order: node.phase.commitment?.start ?? node.phase.previous?.start ?? Infinity,
+      priority: node.job.priority,
+      due: node.job.due ?? Infinity,
+      tail: -tails[node.index]!,
+    };
+  });
   for (let i = sequence.length - 1; i >= 0; i--) {
     const node = sequence[i]!;
     for (const after of dependents(node)) {
@@ -73,6 +80,7 @@ export function aheadOf(first: Node, second: Node, input: PlanInput): Ahead {
 function compareKeys(a: Key, b: Key): number {
   return (
     a.group - b.group ||
+    difference(a.listed, b.listed) ||
     difference(a.order, b.order) ||
     a.priority - b.priority ||
     difference(a.due, b.due) ||
