@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { betaCc } from '../../shared/cure/beta-cc.js';
+import { betaCc, modelCodeS } from '../../shared/cure/beta-cc.js';
 import { steadyIntervals } from '../../shared/cure/interval.js';
 import { temperatureTimeFactor } from '../../shared/cure/nurse-saul.js';
 import { plowmanPercent } from '../../shared/cure/plowman.js';
@@ -33,11 +33,14 @@ describe('β_cc', () => {
   });
 
   it.each([
-    [0.38, 0.77425],
-    [0.25, 0.84507],
-    [0.2, 0.87401],
-  ])('s %p at 10 d is %p (Model Code 2010, fcm 20)', (s, expected) => {
-    expect(Math.abs(betaCc(days(10), s) - expected)).toBeLessThan(1e-5);
+    ['32.5N', 0.77425],
+    ['32.5R', 0.84507],
+    ['42.5N', 0.84507],
+    ['42.5R', 0.87401],
+    ['52.5N', 0.87401],
+    ['52.5R', 0.87401],
+  ] as const)('cement %s at 10 d is %p (Model Code 2010, fcm 20)', (cement, expected) => {
+    expect(Math.abs(betaCc(days(10), modelCodeS(cement, 20)) - expected)).toBeLessThan(1e-5);
   });
 
   // Source: an open finite-element program's own tests (recomputed): EN 1992 mean strength less 8 MPa.
