@@ -1,6 +1,7 @@
 import { sortedById } from '../by-id.js';
 import type { Plan, PlanInput } from '../model.js';
 import { plan } from '../plan.js';
+import { allOrders, tryOrders } from './all-orders.js';
 import type { Decoder, Direction } from './decoder.js';
 import { EngineDecoder } from './engine-decoder.js';
 import { inOrder } from './in-order.js';
@@ -85,6 +86,9 @@ export function improve(input: PlanInput, options: ImproveOptions): ImproveResul
   };
 }
 
+/** With so few phases all orders are tried where the passes suffice. */
+const FEW = 8;
+
 /** One round of a search: from an order (or none) to a better one. */
 type Round = (seed: number, passes: number, from: Float64Array | undefined, onPass: OnPass) => SearchResult;
 type OnPass = (passes: number, best: number) => void;
@@ -108,6 +112,14 @@ function search(
   const decoder = new EngineDecoder(input, first, bound, options.weights);
   const around = surroundings(input);
   const given = keysOfPlan(first);
+  const orders =
+    decoder.activities <= FEW
+      ? allOrders(predecessors(input), options.schedules ?? NOMINAL_PASSES)
+      : undefined;
+  if (orders && orders.length > 0) {
+    const tried = tryOrders(decoder, orders, { seed: options.seed, passes: orders.length, stop, onPass });
+    return { order: inOrder(decoder.ids, tried.keys), schedules: tried.passes };
+  }
   const { keys, passes } = rounds(options, bound, onPass, (seed, passes, from = given, onPass) => {
     const wide = { seed, passes: Math.ceil(passes / 2), from: [from], stop, onPass };
     if (decoder.activities > SMALL) return neighbourhoodSearch(decoder, from, around, { ...wide, passes });
@@ -173,6 +185,14 @@ function surroundings(input: PlanInput): Surroundings {
     }),
     settled: phases.map(({ facts }) => facts?.actualStart !== undefined),
   };
+}
+
+/** What comes before each phase by links, in id order. */
+function predecessors(input: PlanInput): number[][] {
+  const places = new Map(sortedById(input.phases).map(({ id }, i) => [id, i]));
+  const before: number[][] = input.phases.map(() => []);
+  for (const { from, to } of input.links) before[places.get(to)!]!.push(places.get(from)!);
+  return before;
 }
 
 function percentOver(objective: number, bound: number): number | null {

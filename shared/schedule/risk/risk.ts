@@ -119,7 +119,7 @@ class Tally {
   ) {
     this.finishes = today.jobs.map(() => []);
     this.gained = today.jobs.map(() => ({ durations: 0, weather: 0 }));
-    this.waits = today.jobs.map(() => new Map());
+    this.waits = today.jobs.map(() => new Map<Reason['kind'], number>());
     this.critical = today.phases.map(() => 0);
     this.starts = today.phases.map(() => []);
   }
