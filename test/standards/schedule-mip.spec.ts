@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from '@jest/globals';
-import loadHighs from 'highs';
+import highsModule from 'highs';
 import { improve } from '../../shared/schedule/improve/improve.js';
 import { seededRandom } from '../../shared/schedule/improve/random.js';
 import type { Phase, PlanInput } from '../../shared/schedule/model.js';
@@ -9,6 +9,8 @@ import { slot } from '../../shared/schedule/slot.js';
  * Judge: HiGHS, a general mixed-integer solver, on the time-indexed formulation of Pritsker, Watters and Wolfe (1969). It proves the least
  * latest finish of projects without calendars; the improver has to reach it.
  */
+// The package's types tell of a CommonJS default; what an ES module gets is that default itself.
+const loadHighs = highsModule as unknown as typeof highsModule.default;
 let highs: Awaited<ReturnType<typeof loadHighs>>;
 beforeAll(async () => {
   highs = await loadHighs();
