@@ -25,8 +25,10 @@ export class BoardExtrasReader {
     });
   }
 
-  /** The company's open proposal; there is at most one. */
+  /** The company's open proposal that follows the plan in force; there is at most one. */
   openProposal(ctx: Context): Promise<Proposal | null> {
-    return this.database.proposal.findFirst({ where: { companyId: ctx.companyId, state: 'open' } });
+    return this.database.proposal.findFirst({
+      where: { companyId: ctx.companyId, state: 'open', improvementId: null },
+    });
   }
 }

@@ -13,4 +13,10 @@ export class Hint {
 
   @Field(() => [ID], { description: 'Jobs the change touched; empty when it may have touched any.' })
   readonly jobIds!: string[];
+
+  @Field(() => ID, {
+    nullable: true,
+    description: 'The search for a better plan that has got further; nothing else changed then.',
+  })
+  readonly improvementId!: string | null;
 }

@@ -2,7 +2,7 @@ import type { Hint } from '../platform/hints/hint.js';
 
 /** What a subscriber gets for each hint. */
 export interface Changed {
-  readonly changed: Pick<Hint, 'changeNumber' | 'jobIds'>;
+  readonly changed: Pick<Hint, 'changeNumber' | 'jobIds' | 'improvementId'>;
 }
 
 /**
@@ -21,9 +21,12 @@ export function hintsOfJobs(
       for (;;) {
         const result = await source.next();
         if (result.done) return { done: true, value: undefined };
-        const { changeNumber, jobIds: touched } = result.value;
+        const { changeNumber, jobIds: touched, improvementId } = result.value;
         if (concerns(result.value))
-          return { done: false, value: { changed: { changeNumber, jobIds: touched } } };
+          return {
+            done: false,
+            value: { changed: { changeNumber, jobIds: touched, ...(improvementId && { improvementId }) } },
+          };
       }
     },
     async return() {

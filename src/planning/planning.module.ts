@@ -7,9 +7,21 @@ import {
 } from './commitments/commitment.resolver.js';
 import { CommitmentsService } from './commitments/commitments.service.js';
 import { PinsService } from './commitments/pins.service.js';
+import {
+  ImprovementChangedResolver,
+  ImprovementResolver,
+  ProposalImprovementResolver,
+} from './improve/improvement.resolver.js';
+import { ImprovementReader } from './improve/improvement-reader.js';
+import { ImprovementsService } from './improve/improvements.service.js';
 import { PlanReader } from './plan-reader.js';
 import { JobPlanResolver, PhasePlanResolver, PlannedPhaseResolver } from './planned-phase.resolver.js';
-import { DifferenceResolver, JobFinishResolver } from './proposals/difference.resolver.js';
+import {
+  DifferenceResolver,
+  JobEndResolver,
+  JobFinishResolver,
+  PlanMoveResolver,
+} from './proposals/difference.resolver.js';
 import { ProposalDecidedResolver, ProposalResolver } from './proposals/proposal.resolver.js';
 import { ProposalsService } from './proposals/proposals.service.js';
 import { ConflictReader } from './reasons/conflict-reader.js';
@@ -43,6 +55,13 @@ import { ReplanStep } from './replan/replan.step.js';
     ProposalDecidedResolver,
     DifferenceResolver,
     JobFinishResolver,
+    PlanMoveResolver,
+    JobEndResolver,
+    ImprovementReader,
+    ImprovementsService,
+    ImprovementResolver,
+    ImprovementChangedResolver,
+    ProposalImprovementResolver,
   ],
   exports: [PlanReader],
 })

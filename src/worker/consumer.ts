@@ -4,6 +4,7 @@ import { faultPoint } from '../platform/faults/fault-point.js';
 import { log } from '../platform/log.js';
 import type { QueueEntry } from '../platform/queue/queue-entry.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
+import { Improver } from '../planning/planning.face.js';
 import { ReminderFirer } from '../reminders/reminders.face.js';
 import { deliveryEntry } from './entries.js';
 import { OutboxAnnouncer } from './outbox-announcer.js';
@@ -16,6 +17,7 @@ export class Consumer {
     private readonly outbox: OutboxAnnouncer,
     private readonly firer: ReminderFirer,
     private readonly sender: DeliverySender,
+    private readonly improver: Improver,
   ) {}
 
   /** Does one piece of work. @throws Error when it is to be tried again. */
@@ -39,6 +41,8 @@ export class Consumer {
         return this.handOn(await this.firer.fire(id, generation));
       case 'delivery':
         return this.sender.send(id);
+      case 'improvement':
+        return this.improver.begin(id);
     }
   }
 

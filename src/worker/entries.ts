@@ -14,5 +14,12 @@ export const reminderEntry = ({ id, generation }: { id: string; generation: numb
   generation,
 });
 
+/** The entry of a search for a better plan. */
+export const improvementEntry = ({ id }: { id: string }): QueueEntry => ({
+  kind: 'improvement',
+  id,
+  generation: 1,
+});
+
 /** The entry of a claimed delivery. */
 export const deliveryEntry = (id: string): QueueEntry => ({ kind: 'delivery', id, generation: 1 });

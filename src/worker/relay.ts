@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { faultPoint } from '../platform/faults/fault-point.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
-import { deliveryEntry, outboxEntry, reminderEntry } from './entries.js';
+import { deliveryEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
 
 const AT_ONCE = 200;
 
@@ -21,7 +21,13 @@ export class Relay {
   /** Moves everything that is due now. @returns how many rows were moved. */
   async run(): Promise<number> {
     let moved = 0;
-    for (const move of [() => this.outbox(), () => this.reminders(), () => this.deliveries()]) {
+    const moves = [
+      () => this.outbox(),
+      () => this.reminders(),
+      () => this.deliveries(),
+      () => this.improvements(),
+    ];
+    for (const move of moves) {
       for (let count = AT_ONCE; count === AT_ONCE; moved += count) count = await move();
     }
     return moved;
@@ -55,6 +61,21 @@ export class Relay {
       await tx.reminder.updateMany({
         where: { id: { in: rows.map(({ id }) => id) } },
         data: { queuedAt: now },
+      });
+      return rows.length;
+    });
+  }
+
+  private improvements(): Promise<number> {
+    return this.database.$transaction(async (tx) => {
+      const rows = await tx.$queryRaw<{ id: string }[]>`
+        select id from "Improvement" where state = 'waiting' and "queuedAt" is null
+        order by id limit ${AT_ONCE} for update skip locked`;
+      if (rows.length === 0) return 0;
+      await this.queue.add(rows.map(improvementEntry));
+      await tx.improvement.updateMany({
+        where: { id: { in: rows.map(({ id }) => id) } },
+        data: { queuedAt: this.clock.now() },
       });
       return rows.length;
     });

@@ -4,7 +4,7 @@ import { Database } from '../platform/database/database.js';
 import type { QueueEntry } from '../platform/queue/queue-entry.js';
 import { MOST_ATTEMPTS } from '../platform/queue/retry-delay.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
-import { deliveryEntry, outboxEntry, reminderEntry } from './entries.js';
+import { deliveryEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
 
 const AT_ONCE = 500;
 
@@ -30,7 +30,12 @@ export class Sweep {
 
   /** @returns how many entries were offered to the queue. */
   async run(): Promise<number> {
-    return (await this.outbox()) + (await this.reminders()) + (await this.deliveries());
+    return (
+      (await this.outbox()) +
+      (await this.reminders()) +
+      (await this.deliveries()) +
+      (await this.improvements())
+    );
   }
 
   private async outbox(): Promise<number> {
@@ -63,6 +68,22 @@ export class Sweep {
         select: { id: true, generation: true },
       });
       return { entries: rows.map(reminderEntry), last: rows.at(-1)?.id };
+    });
+  }
+
+  /** Searches that wait, and those at work: the consumer takes over one whose worker is dead, and leaves the others alone. */
+  private async improvements(): Promise<number> {
+    return this.addPages(async (after: string | undefined) => {
+      const rows = await this.database.improvement.findMany({
+        where: {
+          OR: [{ state: 'waiting', queuedAt: { not: null } }, { state: 'running' }],
+          ...(after === undefined ? {} : { id: { gt: after } }),
+        },
+        orderBy: { id: 'asc' },
+        take: AT_ONCE,
+        select: { id: true },
+      });
+      return { entries: rows.map(improvementEntry), last: rows.at(-1)?.id };
     });
   }
 

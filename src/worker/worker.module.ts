@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { NoticesModule } from '../notices/notices.module.js';
+import { ImproverModule } from '../planning/improver.module.js';
 import { RemindersModule } from '../reminders/reminders.module.js';
 import { Consumer } from './consumer.js';
 import { OutboxAnnouncer } from './outbox-announcer.js';
@@ -10,7 +11,7 @@ import { Worker } from './worker.js';
 
 /** The worker role; passive until `Worker.start`. */
 @Module({
-  imports: [NoticesModule, RemindersModule],
+  imports: [NoticesModule, RemindersModule, ImproverModule],
   providers: [Consumer, OutboxAnnouncer, Relay, Sweep, TimeKeeper, Worker],
   exports: [Worker],
 })

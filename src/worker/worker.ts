@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { Improver } from '../planning/planning.face.js';
 import { CONFIG, type Config } from '../platform/config/config.js';
 import { HintBus } from '../platform/hints/hint-bus.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
@@ -17,6 +18,7 @@ export class Worker {
     private readonly consumer: Consumer,
     private readonly sweep: Sweep,
     private readonly timeKeeper: TimeKeeper,
+    private readonly improver: Improver,
     private readonly hints: HintBus,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -44,6 +46,7 @@ export class Worker {
       deafen();
       await Promise.all([relaying.stop(), sweeping.stop(), keeping.stop()]);
       await consumption.close();
+      await this.improver.close();
     };
   }
 }

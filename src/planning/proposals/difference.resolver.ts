@@ -6,7 +6,7 @@ import { Ctx } from '../../platform/graphql/request-context.js';
 import { Reason } from '../reason.model.js';
 import { ReasonReader } from '../reasons/reason-reader.js';
 import type { StoredDifference } from '../replan/stored-differences.js';
-import { Difference, JobFinish } from './proposal.model.js';
+import { Difference, JobEnd, JobFinish, PlanMove } from './proposal.model.js';
 
 @Resolver(() => Difference)
 export class DifferenceResolver {
@@ -44,5 +44,44 @@ export class JobFinishResolver {
   @ResolveField(() => Job, { nullable: true, description: 'The job whose end moves.' })
   job(@Ctx() ctx: Context, @Parent() finish: JobFinish) {
     return this.jobs.byId(ctx, finish.jobId);
+  }
+}
+
+@Resolver(() => PlanMove)
+export class PlanMoveResolver {
+  constructor(
+    private readonly phases: PhaseReader,
+    private readonly crews: CrewReader,
+    private readonly reasons: ReasonReader,
+  ) {}
+
+  @ResolveField(() => Phase, { nullable: true, description: 'The phase that moves.' })
+  phase(@Ctx() ctx: Context, @Parent() move: PlanMove) {
+    return this.phases.byId(ctx, move.phaseId);
+  }
+
+  @ResolveField(() => Crew, { nullable: true, description: 'Crew in the plan in force.' })
+  crewBefore(@Ctx() ctx: Context, @Parent() move: PlanMove) {
+    return this.crews.byId(ctx, move.crewBeforeId);
+  }
+
+  @ResolveField(() => Crew, { nullable: true, description: 'Crew as offered.' })
+  crewAfter(@Ctx() ctx: Context, @Parent() move: PlanMove) {
+    return this.crews.byId(ctx, move.crewAfterId);
+  }
+
+  @ResolveField(() => Reason, { nullable: true, description: 'What binds it where the offered plan has it.' })
+  reason(@Ctx() ctx: Context, @Parent() move: PlanMove & Pick<StoredDifference, 'reason'>) {
+    return move.reason && this.reasons.reason(ctx, move.phaseId, move.reason);
+  }
+}
+
+@Resolver(() => JobEnd)
+export class JobEndResolver {
+  constructor(private readonly jobs: JobReader) {}
+
+  @ResolveField(() => Job, { nullable: true, description: 'The job whose end moves.' })
+  job(@Ctx() ctx: Context, @Parent() end: JobEnd) {
+    return this.jobs.byId(ctx, end.jobId);
   }
 }

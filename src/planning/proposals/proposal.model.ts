@@ -44,6 +44,50 @@ export class JobFinish {
   readonly jobId!: string;
 }
 
+/** How an improved plan has a phase about which nothing was promised. */
+@ObjectType({ description: 'How an improved plan has a phase about which nothing was promised.' })
+export class PlanMove {
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'Start in the plan in force; null without a place.',
+  })
+  readonly startBefore!: Date | null;
+
+  @Field(() => GraphQLISODateTime, { nullable: true, description: 'Start as offered; null without a place.' })
+  readonly startAfter!: Date | null;
+
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'Finish in the plan in force; null without a place.',
+  })
+  readonly finishBefore!: Date | null;
+
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'Finish as offered; null without a place.',
+  })
+  readonly finishAfter!: Date | null;
+
+  readonly phaseId!: string;
+  readonly crewBeforeId!: string | null;
+  readonly crewAfterId!: string | null;
+}
+
+/** How an improved plan moves the end of a job. */
+@ObjectType({ description: 'How an improved plan moves the end of a job.' })
+export class JobEnd {
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'Its end in the plan in force; null without one.',
+  })
+  readonly before!: Date | null;
+
+  @Field(() => GraphQLISODateTime, { nullable: true, description: 'Its end as offered; null without one.' })
+  readonly after!: Date | null;
+
+  readonly jobId!: string;
+}
+
 /** A plan that differs from the commitments, waiting for the office. */
 @ObjectType({
   description: 'A plan that differs from the commitments, with its differences, waiting for the office.',

@@ -8,7 +8,15 @@ import { Allow, Ctx } from '../../platform/graphql/request-context.js';
 import { PlanReader } from '../plan-reader.js';
 import { readDifferences, type StoredDifference } from '../replan/stored-differences.js';
 import { AcceptProposalInput, DropProposalInput } from './proposal.inputs.js';
-import { Difference, JobFinish, Proposal, ProposalConnection, ProposalDecided } from './proposal.model.js';
+import {
+  Difference,
+  JobEnd,
+  JobFinish,
+  PlanMove,
+  Proposal,
+  ProposalConnection,
+  ProposalDecided,
+} from './proposal.model.js';
 import { AcceptProposalOutcome, DropProposalOutcome } from './proposal.outcomes.js';
 import { ProposalsService } from './proposals.service.js';
 
@@ -60,6 +68,31 @@ export class ProposalResolver {
     return readDifferences(proposal.differences).jobs.map(({ jobId, before, after }) => ({
       jobId,
       before: new Date(before),
+      after: dateOf(after),
+    }));
+  }
+
+  @ResolveField(() => [PlanMove], {
+    description:
+      'Of an improved plan: the phases without a promise that move against the plan in force, in a fixed order.',
+  })
+  moves(@Parent() proposal: ProposalRow): (PlanMove & Pick<StoredDifference, 'reason'>)[] {
+    return (readDifferences(proposal.differences).moves ?? []).map((one) => ({
+      ...one,
+      startBefore: dateOf(one.startBefore),
+      startAfter: dateOf(one.startAfter),
+      finishBefore: dateOf(one.finishBefore),
+      finishAfter: dateOf(one.finishAfter),
+    }));
+  }
+
+  @ResolveField(() => [JobEnd], {
+    description: 'Of an improved plan: the jobs whose end moves against the plan in force, in a fixed order.',
+  })
+  jobEnds(@Parent() proposal: ProposalRow): JobEnd[] {
+    return (readDifferences(proposal.differences).ends ?? []).map(({ jobId, before, after }) => ({
+      jobId,
+      before: dateOf(before),
       after: dateOf(after),
     }));
   }

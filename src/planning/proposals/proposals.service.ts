@@ -67,6 +67,11 @@ async function decide(change: Change, proposal: Proposal, state: 'accepted' | 'd
       revision: { increment: 1 },
     },
   });
+  if (proposal.improvementId)
+    await change.tx.improvement.update({
+      where: { id: proposal.improvementId },
+      data: { state, revision: { increment: 1 } },
+    });
   change.record({
     action: `proposal ${state}`,
     subjectType: 'proposal',

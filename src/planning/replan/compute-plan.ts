@@ -11,17 +11,23 @@ const LAST_HORIZON_DAYS = 4 * FIRST_HORIZON_DAYS;
 export interface ComputedPlan {
   readonly frame: TimeFrame;
   readonly input: PlanInput;
+  /** The same with promised phases held to their crews: `plan` is the plan of this, slot for slot. */
+  readonly planned: PlanInput;
   readonly plan: Plan;
 }
 
-/** Plans the rows at a moment; the horizon grows until everything fits. */
-export function computePlan(rows: PlanningRows, nowMs: number): ComputedPlan {
+/** Plans the rows at a moment, in the given order where there is one; the horizon grows until everything fits. */
+export function computePlan(
+  rows: PlanningRows,
+  nowMs: number,
+  order?: readonly string[] | null,
+): ComputedPlan {
   for (let days = FIRST_HORIZON_DAYS; ; days *= 2) {
     const frame = frameOf(rows, nowMs, days);
-    const input = gather(rows, frame);
+    const input = { ...gather(rows, frame), ...(order ? { order } : {}) };
     const made = planKeepingCrews(input);
-    const short = made.conflicts.some(({ code }) => code === 'beyondHorizon');
-    if (!short || days >= LAST_HORIZON_DAYS) return { frame, input, plan: made };
+    const short = made.plan.conflicts.some(({ code }) => code === 'beyondHorizon');
+    if (!short || days >= LAST_HORIZON_DAYS) return { frame, input, ...made };
   }
 }
 
@@ -29,15 +35,18 @@ export function computePlan(rows: PlanningRows, nowMs: number): ComputedPlan {
  * A promise names the crew too. Outside the freeze window the engine would change it for one that is through a little earlier; so promised phases
  * are planned with their own crew first, and only those that come later than promised may have another.
  */
-export function planKeepingCrews(input: PlanInput): Plan {
-  const first = plan(withOwnCrews(input, () => true));
+export function planKeepingCrews(input: PlanInput): Pick<ComputedPlan, 'planned' | 'plan'> {
+  const own = withOwnCrews(input, () => true);
+  const first = plan(own);
   const starts = new Map(first.phases.map(({ id, start }) => [id, start]));
   const late = new Set(
     input.phases
       .filter(({ id, commitment }) => commitment?.crewId !== undefined && starts.get(id) !== commitment.start)
       .map(({ id }) => id),
   );
-  return late.size === 0 ? first : plan(withOwnCrews(input, (id) => !late.has(id)));
+  if (late.size === 0) return { planned: own, plan: first };
+  const planned = withOwnCrews(input, (id) => !late.has(id));
+  return { planned, plan: plan(planned) };
 }
 
 function withOwnCrews(input: PlanInput, keep: (phaseId: string) => boolean): PlanInput {

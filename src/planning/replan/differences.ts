@@ -41,9 +41,9 @@ export function differencesOf(rows: PlanningRows, plan: PlanRows): StoredDiffere
 
 /** Two sets of differences ask the same of the office when the same phases move to the same times and crews. */
 export function sameDifferences(a: StoredDifferences, b: StoredDifferences): boolean {
-  const core = ({ phases }: StoredDifferences) =>
+  const core = ({ phases, moves = [] }: StoredDifferences) =>
     JSON.stringify(
-      phases.map((one) => [
+      [...phases, ...moves].map((one) => [
         one.phaseId,
         one.startBefore,
         one.startAfter,

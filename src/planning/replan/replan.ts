@@ -1,6 +1,8 @@
 import type { Change } from '../../platform/change/change.js';
 import { readRows } from '../gather/read-rows.js';
 import type { PlanningRows } from '../gather/rows.js';
+import { acceptedOrder, noteApplied } from '../improve/accepted-order.js';
+import { offerImproved } from '../improve/offer-improved.js';
 import { computePlan } from './compute-plan.js';
 import { differencesOf } from './differences.js';
 import { planRows } from './plan-rows.js';
@@ -10,17 +12,21 @@ import { causeOf, type WrittenPlan, writePlan } from './write-plan.js';
 
 /**
  * Plans the whole company anew inside a change: settles the promises of what has ended, computes the plan from the rows as they now stand, writes
- * what moved, and opens, keeps or closes the proposal that compares it with the promises.
+ * what moved, and opens, keeps or closes the proposal that compares it with the promises. The order of an improved plan that the office has
+ * just accepted is planned by once; afterwards the dates themselves keep it.
  */
 export async function replan(change: Change): Promise<void> {
   const cause = causeOf(change);
   await settleCommitments(change);
   const rows = await readRows(change);
-  const computed = computePlan(rows, change.now.getTime());
+  const accepted = await acceptedOrder(change);
+  const computed = computePlan(rows, change.now.getTime(), accepted?.order);
   const next = planRows(computed, rows);
   const written = await writePlan(change, rows, next, computed);
   recordMoves(change, rows, written);
+  if (accepted) await noteApplied(change, accepted.id, written.planNumber);
   await propose(change, differencesOf(rows, next), written.planNumber, cause);
+  await offerImproved(change, { rows, computed, next, planNumber: written.planNumber });
 }
 
 /** Tells the journal, and by it everyone who watches, which jobs moved. */

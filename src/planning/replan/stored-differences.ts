@@ -21,10 +21,27 @@ export interface StoredJobFinish {
   readonly after: string | null;
 }
 
+/** How an improved plan has a phase, about which nothing was promised, otherwise than the plan in force. */
+export interface StoredMove extends Omit<StoredDifference, 'startBefore' | 'finishBefore'> {
+  readonly startBefore: string | null;
+  readonly finishBefore: string | null;
+}
+
+/** How an improved plan moves the end of a job against the plan in force. */
+export interface StoredJobEnd {
+  readonly jobId: string;
+  readonly before: string | null;
+  readonly after: string | null;
+}
+
 /** What a proposal would change. */
 export interface StoredDifferences {
   readonly phases: readonly StoredDifference[];
   readonly jobs: readonly StoredJobFinish[];
+  /** Of an improved plan only. */
+  readonly moves?: readonly StoredMove[];
+  /** Of an improved plan only. */
+  readonly ends?: readonly StoredJobEnd[];
 }
 
 /** The differences of a stored proposal. */

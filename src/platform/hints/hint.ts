@@ -5,6 +5,8 @@ export interface Hint {
   readonly changeNumber: string;
   /** Jobs the change touched; empty when it touched the company as a whole. */
   readonly jobIds: readonly string[];
+  /** The search for a better plan that has got further; nothing else changed then. */
+  readonly improvementId?: string;
 }
 
 /** Name of the PostgreSQL channel that carries hints between processes. */

@@ -1,5 +1,5 @@
-/** What an entry asks for: an outbox row, a reminder or a delivery to be looked at. */
-export type WorkKind = 'outbox' | 'reminder' | 'delivery';
+/** What an entry asks for: an outbox row, a reminder, a delivery or a search for a better plan to be looked at. */
+export type WorkKind = 'outbox' | 'reminder' | 'delivery' | 'improvement';
 
 /** One piece of work in the queue: ids only. The row it names says whether anything is still to be done. */
 export interface QueueEntry {

@@ -1,0 +1,31 @@
+import type { ImproveProgress, ImproveResult } from '../../../shared/schedule/improve/improve.js';
+import type { ObjectiveWeights } from '../../../shared/schedule/improve/objective.js';
+import type { PlanInput } from '../../../shared/schedule/model.js';
+
+/** A search for a better plan, bounded by time. */
+export interface ImproveTask {
+  readonly kind: 'improve';
+  readonly input: PlanInput;
+  readonly seed: number;
+  readonly seconds: number;
+  readonly weights: ObjectiveWeights;
+}
+
+/** What a thread can be asked for. */
+export type ThreadTask = ImproveTask;
+
+/** What a thread answers with, and says on the way, by the kind of its task. */
+export interface ThreadAnswers {
+  readonly improve: { readonly result: ImproveResult; readonly progress: ImproveProgress };
+}
+
+/** What a thread is started with: its task, and a word of memory through which it is told to stop. */
+export interface ThreadData {
+  readonly task: ThreadTask;
+  readonly stop: Int32Array<SharedArrayBuffer>;
+}
+
+/** What a thread says. */
+export type ThreadMessage =
+  | { readonly kind: 'progress'; readonly progress: unknown; readonly seconds: number }
+  | { readonly kind: 'result'; readonly result: unknown };
