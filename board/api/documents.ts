@@ -440,6 +440,34 @@ export type HourRangeInput = {
   readonly to: Scalars['String']['input'];
 };
 
+/** What has become of a search for a better plan. */
+export type ImprovementState =
+  /** The office accepted its proposal; the plan follows it. */
+  | 'accepted'
+  /** The office dropped its proposal. */
+  | 'dropped'
+  /** It could not be done; the message says why. */
+  | 'failed'
+  /** It found a better plan, which waits as a proposal. */
+  | 'offered'
+  /** Facts have moved so that its plan is no longer better, or a later search took its place. */
+  | 'outdated'
+  /** A worker searches. */
+  | 'running'
+  /** It was stopped, and what it had found was thrown away. */
+  | 'stopped'
+  /** It found nothing better than the plan in force. */
+  | 'unchanged'
+  /** No worker has begun it yet. */
+  | 'waiting';
+
+/** How to stop a search. */
+export type ImprovementStop =
+  /** What it has found is thrown away. */
+  | 'discard'
+  /** The best plan so far is proposed, if it is better than the one in force. */
+  | 'keep';
+
 /** State of one visit by the authority having jurisdiction. */
 export type InspectionState =
   /** A window is booked. */
@@ -550,6 +578,18 @@ export type PinPhaseInput = {
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
   /** The start, on a quarter of an hour; null frees it. */
   readonly startAt?: InputMaybe<Scalars['DateTime']['input']>;
+};
+
+/** What counts how much in a plan, from 0 to 1000; what is left out counts as usual. */
+export type PlanWeightsInput = {
+  /** Sparing crews the move to another site. */
+  readonly crewMoves?: InputMaybe<Scalars['Float']['input']>;
+  /** Keeping promised dates. */
+  readonly disturbance?: InputMaybe<Scalars['Float']['input']>;
+  /** Finishing early. */
+  readonly finish?: InputMaybe<Scalars['Float']['input']>;
+  /** Being late. */
+  readonly lateness?: InputMaybe<Scalars['Float']['input']>;
 };
 
 /** What has become of a proposal. */
@@ -956,6 +996,18 @@ export type SignInInput = {
   readonly password: Scalars['String']['input'];
 };
 
+/** A search for a better plan to start. */
+export type StartImprovementInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Seconds it may search, 1 to 600; 20 when left out. */
+  readonly seconds?: InputMaybe<Scalars['Int']['input']>;
+  /** Seed of the search, from 0; the same seed on the same plan searches alike. Chosen when left out. */
+  readonly seed?: InputMaybe<Scalars['Int']['input']>;
+  /** What counts how much; as usual when left out. */
+  readonly weights?: InputMaybe<PlanWeightsInput>;
+};
+
 /** Starts a phase. */
 export type StartPhaseInput = {
   /** When it started; now when left out. */
@@ -968,6 +1020,16 @@ export type StartPhaseInput = {
   readonly phaseId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** A search to stop. */
+export type StopImprovementInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** What becomes of what it has found; kept when left out. */
+  readonly how?: InputMaybe<ImprovementStop>;
+  /** The search. */
+  readonly improvementId: Scalars['ID']['input'];
 };
 
 /** Where the temperatures behind a strength come from. */
@@ -1369,6 +1431,8 @@ type RefusalFields_EquipmentOut_Fragment = { readonly code: string; readonly mes
 
 type RefusalFields_HoldPointOpen_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_ImprovementRunning_Fragment = { readonly code: string; readonly message: string };
+
 type RefusalFields_InspectionOutstanding_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_InvalidInput_Fragment = { readonly code: string; readonly message: string };
@@ -1408,6 +1472,7 @@ export type RefusalFieldsFragment =
   | RefusalFields_CureNotReached_Fragment
   | RefusalFields_EquipmentOut_Fragment
   | RefusalFields_HoldPointOpen_Fragment
+  | RefusalFields_ImprovementRunning_Fragment
   | RefusalFields_InspectionOutstanding_Fragment
   | RefusalFields_InvalidInput_Fragment
   | RefusalFields_KeyReused_Fragment

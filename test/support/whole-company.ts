@@ -56,6 +56,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     },
   });
   await must(office, 'registerLogger', { siteId: site.id, placementId: placement.id, name: 'Probe' });
+  await must(office, 'startImprovement', { seconds: 1 });
   const id = async (row: Promise<{ id: string }>): Promise<string> => (await row).id;
   const set = await id(db.heatingSet.findFirstOrThrow({ where }));
   return {
@@ -78,6 +79,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     weatherHoldId: await id(db.weatherHold.findFirstOrThrow({ where })),
     proposalId: await id(db.proposal.findFirstOrThrow({ where })),
     placementId: placement.id,
+    improvementId: await id(db.improvement.findFirstOrThrow({ where })),
     loggerId: await id(db.logger.findFirstOrThrow({ where })),
     heatingSetId: set,
     hookupId: await id(db.hookup.findFirstOrThrow({ where })),

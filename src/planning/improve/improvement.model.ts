@@ -6,13 +6,17 @@ import './improvement-enums.js';
 /** What a plan costs, part by part; lower is better. */
 @ObjectType({ description: 'What a plan costs, part by part; lower is better.' })
 export class PlanCost {
-  @Field(() => Float, { description: 'Hours past due dates, all jobs together; those of lower priority count less.' })
+  @Field(() => Float, {
+    description: 'Hours past due dates, all jobs together; those of lower priority count less.',
+  })
   readonly latenessHours!: number;
 
   @Field(() => Float, { description: 'Hours from now to the finish, all jobs together.' })
   readonly finishHours!: number;
 
-  @Field(() => Float, { description: 'Hours by which starts leave their promises; another crew counts as a day.' })
+  @Field(() => Float, {
+    description: 'Hours by which starts leave their promises; another crew counts as a day.',
+  })
   readonly disturbanceHours!: number;
 
   @Field(() => Int, { description: 'How often a crew goes on at another site.' })

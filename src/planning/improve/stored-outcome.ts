@@ -1,4 +1,8 @@
-import { DEFAULT_WEIGHTS, type Objective, type ObjectiveWeights } from '../../../shared/schedule/improve/objective.js';
+import {
+  DEFAULT_WEIGHTS,
+  type Objective,
+  type ObjectiveWeights,
+} from '../../../shared/schedule/improve/objective.js';
 import type { Prisma } from '../../generated/prisma/client.js';
 
 /** What a search says of itself when it ends; it holds for the input it searched on. */

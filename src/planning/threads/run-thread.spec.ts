@@ -41,7 +41,13 @@ describe('a thread that searches', () => {
 
   it('fails with the error of the core, which names what is wrong', async () => {
     const broken = { ...input, phases: [work('a1', 4, { jobId: 'nobody' })] };
-    const thread = runThread({ kind: 'improve', input: broken, seed: 1, seconds: 1, weights: DEFAULT_WEIGHTS });
+    const thread = runThread({
+      kind: 'improve',
+      input: broken,
+      seed: 1,
+      seconds: 1,
+      weights: DEFAULT_WEIGHTS,
+    });
     await expect(thread.result).rejects.toThrow('nobody');
   });
 });
