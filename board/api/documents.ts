@@ -152,6 +152,32 @@ export type CancelJobInput = {
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
+/** Changes how a placement is kept warm, from now on. */
+export type ChangeProtectionInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The placement. */
+  readonly placementId: Scalars['ID']['input'];
+  /** How it is kept warm now; hours still count from placing. */
+  readonly protectionPlan: ProtectionInput;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Chooses one of the two ways; plan, equipment and reminders follow. */
+export type ChooseProtectionInput = {
+  /** Which way. */
+  readonly branch: ProtectionBranch;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** What is to be placed, as it was compared. */
+  readonly pour: ProtectOrWaitInput;
+  /** Why, for the record. */
+  readonly reason?: InputMaybe<Scalars['String']['input']>;
+  /** Revision the phase was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
 /** A day on which a crew follows its week again. */
 export type ClearCrewExceptionInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
@@ -603,6 +629,43 @@ export type ProposalState =
   /** A later plan differs otherwise, or no longer. */
   | 'superseded';
 
+/** What is to be placed, for a comparison of protecting it and waiting. */
+export type ProtectOrWaitInput = {
+  /** Whether an accelerator is in it; no when left out. */
+  readonly accelerated?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Concrete, grout or mortar; by the hatch of the phase when left out. */
+  readonly material?: InputMaybe<Scalars['String']['input']>;
+  /** The phase that is to place it; it has not started. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Temperature as placed, °F; 60 when left out. */
+  readonly placedTempF?: InputMaybe<Scalars['Float']['input']>;
+  /** The protection to compare with; a tent at 60 °F for 12 h, then a layer of blanket, when left out. */
+  readonly protectionPlan?: InputMaybe<ProtectionInput>;
+  /** Least dimension of the section, in; 10 for concrete, 8 for grout, 1.5 for mortar when left out. */
+  readonly sectionInches?: InputMaybe<Scalars['Float']['input']>;
+};
+
+/** The two ways with a placement that meets cold weather. */
+export type ProtectionBranch =
+  /** Place it now, under blankets or in a heated enclosure. */
+  | 'protect'
+  /** Wait for a window in which it may be placed and cure without protection. */
+  | 'wait';
+
+/** How a placement is kept warm. */
+export type ProtectionInput = {
+  /** Layers of insulated blanket on it; none when left out. */
+  readonly blanketLayers?: InputMaybe<Scalars['Int']['input']>;
+  /** Thermal resistance of one layer, h·ft²·°F/Btu; 4 when left out (common practice, no source). */
+  readonly blanketR?: InputMaybe<Scalars['Float']['input']>;
+  /** Whether it stands in a heated enclosure; no when left out. */
+  readonly enclosure?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Temperature inside the enclosure, °F; 60 when left out (common practice, no source). */
+  readonly enclosureF?: InputMaybe<Scalars['Float']['input']>;
+  /** Hours from placing in which it is heated; 12 when left out (rule of the trade, no source). */
+  readonly heatHours?: InputMaybe<Scalars['Float']['input']>;
+};
+
 /** Takes back a start or a finish that was wrong. */
 export type PutBackPhaseInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
@@ -762,7 +825,7 @@ export type RecordLeadsInput = {
 
 /** Records concrete, grout or mortar as it was placed. */
 export type RecordPlacementInput = {
-  /** Whether an accelerator is in the mixture; no when left out. The estimate does not count on it. */
+  /** Whether an accelerator is in the mixture; no when left out. The estimate counts it, cautiously. */
   readonly accelerated?: InputMaybe<Scalars['Boolean']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
@@ -774,8 +837,10 @@ export type RecordPlacementInput = {
   readonly placedAt?: InputMaybe<Scalars['DateTime']['input']>;
   /** Temperature as placed, °F. */
   readonly placedTempF: Scalars['Float']['input'];
-  /** What keeps it warm: blanket, enclosure, heater; nothing when left out. */
+  /** What keeps it warm: blanket, enclosure, heater; nothing when left out. Give `protectionPlan` to say how much of it. */
   readonly protection?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
+  /** How it is kept warm; goes before `protection`. */
+  readonly protectionPlan?: InputMaybe<ProtectionInput>;
   /** Strength it must reach, psi; left out, what its cure hold point asks for. */
   readonly requiredPsi?: InputMaybe<Scalars['Float']['input']>;
   /** Revision the phase was read at; checked when given. */
@@ -1038,6 +1103,20 @@ export type StrengthBasis =
   | 'measured'
   /** From assumed temperatures; dates the plan and releases nothing. */
   | 'predicted';
+
+/** Records that the protection of a placement was taken off; its equipment is free then. */
+export type TakeProtectionOffInput = {
+  /** When it came off; now when left out. */
+  readonly at?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The placement. */
+  readonly placementId: Scalars['ID']['input'];
+  /** Why it comes off although the rules say it must stay; only the office may say so. */
+  readonly reason?: InputMaybe<Scalars['String']['input']>;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
 
 /** What changes in a crew; what is left out stays. */
 export type UpdateCrewInput = {
@@ -1457,6 +1536,8 @@ type RefusalFields_PredecessorUnfinished_Fragment = { readonly code: string; rea
 
 type RefusalFields_ProposalOutdated_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_ProtectionMustStay_Fragment = { readonly code: string; readonly message: string };
+
 type RefusalFields_ReadingMissing_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_StaleRevision_Fragment = { readonly code: string; readonly message: string };
@@ -1485,6 +1566,7 @@ export type RefusalFieldsFragment =
   | RefusalFields_OutsideVisitingHours_Fragment
   | RefusalFields_PredecessorUnfinished_Fragment
   | RefusalFields_ProposalOutdated_Fragment
+  | RefusalFields_ProtectionMustStay_Fragment
   | RefusalFields_ReadingMissing_Fragment
   | RefusalFields_StaleRevision_Fragment
   | RefusalFields_WeatherHeld_Fragment

@@ -1,4 +1,5 @@
-import { Global, Module } from '@nestjs/common';
+import { Global, Module, type OnModuleInit } from '@nestjs/common';
+import { ChangeSteps } from '../platform/change/change-steps.js';
 import { AlarmReader } from './alarms/alarm-reader.js';
 import { CureAlarmResolver, PlacementAlarmsResolver } from './alarms/alarms.resolver.js';
 import {
@@ -21,6 +22,18 @@ import {
 import { LoggersService } from './loggers/loggers.service.js';
 import { PlacementReader } from './placement-reader.js';
 import { PlacementsService } from './placements.service.js';
+import { ChoiceReader } from './protect-or-wait/choice-reader.js';
+import {
+  BranchJobResolver,
+  PhaseChoiceResolver,
+  ProtectionChoiceResolver,
+  ProtectionChosenResolver,
+  ProtectOrWaitResolver,
+} from './protect-or-wait/protect-or-wait.resolver.js';
+import { ProtectOrWaitService } from './protect-or-wait/protect-or-wait.service.js';
+import { PlacementProtectionResolver } from './protection/protection.resolver.js';
+import { ProtectionService } from './protection/protection.service.js';
+import { watchStep } from './watch/watch.step.js';
 
 /** Placements, their temperatures and their strength. */
 @Global()
@@ -41,11 +54,26 @@ import { PlacementsService } from './placements.service.js';
     PlacementChangedResolver,
     PlacementReader,
     PlacementResolver,
+    PlacementProtectionResolver,
     PlacementsService,
+    ProtectionService,
+    BranchJobResolver,
+    ChoiceReader,
+    PhaseChoiceResolver,
+    ProtectionChoiceResolver,
+    ProtectionChosenResolver,
+    ProtectOrWaitResolver,
+    ProtectOrWaitService,
     ReadingLoggerResolver,
     SiteLoggersResolver,
     TemperatureReadingResolver,
   ],
   exports: [PlacementReader],
 })
-export class CureModule {}
+export class CureModule implements OnModuleInit {
+  constructor(private readonly steps: ChangeSteps) {}
+
+  onModuleInit(): void {
+    this.steps.register('cureWatch', watchStep);
+  }
+}

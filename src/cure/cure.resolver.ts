@@ -10,6 +10,8 @@ import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { cautionsOf } from './cautions.js';
 import { RecordPlacementInput, RecordTemperatureInput } from './placement.inputs.js';
+import { outlookOf } from './outlook/outlook-of.js';
+import { CureOutlook } from './outlook/outlook.model.js';
 import { Placement } from './placement.model.js';
 import { PlacementChanged, RecordPlacementOutcome, RecordTemperatureOutcome } from './placement.outcomes.js';
 import { PlacementReader } from './placement-reader.js';
@@ -59,6 +61,13 @@ export class PlacementResolver {
   })
   strength(@Ctx() ctx: Context, @Parent() row: PlacementRow) {
     return this.reader.strength(ctx, row);
+  }
+
+  @ResolveField(() => CureOutlook, {
+    description: 'How it goes: measured up to the last reading, predicted from there on.',
+  })
+  async outlook(@Ctx() ctx: Context, @Parent() row: PlacementRow): Promise<CureOutlook> {
+    return outlookOf(await this.reader.prediction(ctx, row), row.requiredPsi);
   }
 
   @ResolveField(() => [String], { description: 'What people there must mind.' })

@@ -1,6 +1,7 @@
 import { Field, Float, GraphQLISODateTime, ID, InputType, Int } from '@nestjs/graphql';
 import { z } from 'zod';
 import { clientKey, KeyedInput } from '../platform/graphql/client-key.js';
+import { ProtectionInput, protectionSchema } from './protection/protection.input.js';
 
 @InputType({ description: 'Records concrete, grout or mortar as it was placed.' })
 export class RecordPlacementInput extends KeyedInput {
@@ -31,15 +32,22 @@ export class RecordPlacementInput extends KeyedInput {
   @Field(() => Boolean, {
     nullable: true,
     description:
-      'Whether an accelerator is in the mixture; no when left out. The estimate does not count on it.',
+      'Whether an accelerator is in the mixture; no when left out. The estimate counts it, cautiously.',
   })
   readonly accelerated?: boolean | null;
 
   @Field(() => [String], {
     nullable: true,
-    description: 'What keeps it warm: blanket, enclosure, heater; nothing when left out.',
+    description:
+      'What keeps it warm: blanket, enclosure, heater; nothing when left out. Give `protectionPlan` to say how much of it.',
   })
   readonly protection?: string[] | null;
+
+  @Field(() => ProtectionInput, {
+    nullable: true,
+    description: 'How it is kept warm; goes before `protection`.',
+  })
+  readonly protectionPlan?: ProtectionInput | null;
 }
 
 @InputType({ description: 'Records a temperature read in a placement.' })
@@ -83,6 +91,7 @@ export const placementSchema = z.object({
     .max(3)
     .nullish()
     .transform((given) => given ?? []),
+  protectionPlan: protectionSchema.nullish(),
 });
 
 /** Schema of a temperature. */

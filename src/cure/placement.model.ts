@@ -28,6 +28,18 @@ export class Placement {
   })
   readonly predictedReleaseAt!: Date | null;
 
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'When its protection came off; null while it is on, or where there never was one.',
+  })
+  readonly protectionOffAt!: Date | null;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'Why the office had it taken off before the rules said that it may.',
+  })
+  readonly protectionOffReason!: string | null;
+
   @Field(() => Int, { description: 'Revision of the row.' })
   readonly revision!: number;
 }

@@ -11,7 +11,8 @@ import { demandFound, demandRevision } from '../platform/outcomes/demand.js';
 import { demandPast, refuseInput } from '../platform/outcomes/demand-past.js';
 import { parseInput } from '../platform/outcomes/parse-input.js';
 import { type Refusal, Refused } from '../platform/outcomes/refusal.js';
-import { expectedAir } from './expected-air.js';
+import { localTime } from '../platform/local-time.js';
+import { kindsOf, type ProtectionSpec } from './protection/protection-spec.js';
 import {
   placementSchema,
   type RecordPlacementInput,
@@ -19,7 +20,6 @@ import {
   temperatureSchema,
 } from './placement.inputs.js';
 import type { PlacementChanged } from './placement.outcomes.js';
-import { predictedReleaseOf } from './predicted-cure.js';
 
 type Answer = Promise<PlacementChanged | Refusal>;
 
@@ -31,11 +31,15 @@ export class PlacementsService {
   /** Records a placement of a phase that has started. */
   recordPlacement(ctx: Context, input: RecordPlacementInput): Answer {
     return this.changes.run(ctx, { operation: 'recordPlacement', input }, async (change) => {
-      const { material, accelerated, protection, ...given } = parseInput(placementSchema, input);
+      const { material, accelerated, protection, protectionPlan, ...given } = parseInput(
+        placementSchema,
+        input,
+      );
       const phase = await demandPlacingPhase(change, input);
       const placedAt = demandPast(change, given.placedAt, 'placedAt');
+      const { zone } = phase.job.site;
       if (phase.actualStart && placedAt < phase.actualStart)
-        refuseInput('placedAt', `${phase.name} started only at ${phase.actualStart.toISOString()}.`);
+        refuseInput('placedAt', `${phase.name} started only at ${localTime(phase.actualStart, zone)}.`);
       const requiredPsi = given.requiredPsi ?? (await strengthAsked(change, phase));
       const placement = await change.tx.placement.create({
         data: {
@@ -47,11 +51,11 @@ export class PlacementsService {
           sectionInches: given.sectionInches,
           placedTempF: given.placedTempF,
           mixture: { ...DEFAULT_MIXTURES[material], accelerated } as unknown as Prisma.InputJsonObject,
-          protection,
+          protection: protectionPlan ? kindsOf(protectionPlan) : protection,
+          ...(protectionPlan ? { protectionPlan: stored(protectionPlan) } : {}),
           requiredPsi,
         },
       });
-      await predict(change, placement.id);
       change.record({
         action: 'placement recorded',
         subjectType: 'placement',
@@ -63,12 +67,15 @@ export class PlacementsService {
     });
   }
 
-  /** Records a temperature; the predicted date moves with it. */
+  /** Records a temperature; the watch moves the predicted date with it. */
   recordTemperature(ctx: Context, input: RecordTemperatureInput): Answer {
     return this.changes.run(ctx, { operation: 'recordTemperature', input }, async (change) => {
       const { concreteF, airF } = parseInput(temperatureSchema, input);
       const placement = demandFound(
-        await change.tx.placement.findFirst({ where: companyRow(change, input.placementId) }),
+        await change.tx.placement.findFirst({
+          where: companyRow(change, input.placementId),
+          include: AT_SITE,
+        }),
         'placement',
       );
       demandRevision(placement, input.revision, 'placement');
@@ -79,7 +86,7 @@ export class PlacementsService {
       if (before)
         refuseInput(
           'at',
-          `${before.concreteF} °F is recorded for ${at.toISOString()} already; enter another time.`,
+          `${before.concreteF} °F is recorded for ${localTime(at, placement.job.site.zone)} already; enter another time.`,
         );
       await change.tx.temperatureReading.create({
         data: {
@@ -91,7 +98,10 @@ export class PlacementsService {
           byId: ctx.personId,
         },
       });
-      await predict(change, placement.id);
+      await change.tx.placement.update({
+        where: { id: placement.id },
+        data: { revision: { increment: 1 } },
+      });
       change.record({
         action: 'temperature read',
         subjectType: 'placement',
@@ -104,8 +114,18 @@ export class PlacementsService {
   }
 }
 
-async function demandPlacingPhase(change: Change, input: RecordPlacementInput): Promise<Phase> {
-  const found = await change.tx.phase.findFirst({ where: companyRow(change, input.phaseId) });
+const AT_SITE = { job: { select: { site: { select: { zone: true } } } } } as const;
+
+/** A row with the zone of its site, in which people are told times. */
+type AtSite<T> = T & { readonly job: { readonly site: { readonly zone: string } } };
+
+const stored = (spec: ProtectionSpec) => spec as unknown as Prisma.InputJsonObject;
+
+async function demandPlacingPhase(change: Change, input: RecordPlacementInput): Promise<AtSite<Phase>> {
+  const found = await change.tx.phase.findFirst({
+    where: companyRow(change, input.phaseId),
+    include: AT_SITE,
+  });
   const phase = demandFound(found, 'phase');
   demandRevision(phase, input.revision, 'phase');
   if (phase.state !== 'started' && phase.state !== 'done')
@@ -130,26 +150,8 @@ async function strengthAsked(change: Change, phase: Phase): Promise<number> {
   return Math.max(0, ...asked.map(({ limit }) => limit.atLeast ?? 0));
 }
 
-function demandReadingTime(placement: Placement, at: Date): Date {
-  if (at < placement.placedAt)
-    refuseInput('at', `It was placed only at ${placement.placedAt.toISOString()}; enter a later time.`);
+function demandReadingTime({ placedAt, job }: AtSite<Placement>, at: Date): Date {
+  if (at < placedAt)
+    refuseInput('at', `It was placed only at ${localTime(placedAt, job.site.zone)}; enter a later time.`);
   return at;
-}
-
-/** Computes the predicted date anew from everything read so far. */
-async function predict(change: Change, placementId: string): Promise<void> {
-  const row = await change.tx.placement.findUniqueOrThrow({
-    where: { id: placementId },
-    include: { readings: { orderBy: { at: 'asc' } }, job: { select: { siteId: true } } },
-  });
-  const { siteId } = row.job;
-  const air = await expectedAir(change.tx, change.ctx.companyId, [siteId], change.now);
-  const { releaseAt } = predictedReleaseOf(row, change.now, air(siteId));
-  await change.tx.placement.update({
-    where: { id: placementId },
-    data: {
-      predictedReleaseAt: releaseAt === null ? null : new Date(releaseAt),
-      revision: { increment: 1 },
-    },
-  });
 }

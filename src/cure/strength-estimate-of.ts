@@ -1,22 +1,21 @@
-import { cautiousAge } from '../../shared/cure/cautious-age.js';
-import { intervalsBetween } from '../../shared/cure/interval.js';
-import { curveOf } from '../../shared/cure/mixture.js';
-import { strengthAt } from '../../shared/cure/strength-curve.js';
-import { toPsi } from '../../shared/units/stress.js';
-import { type Fahrenheit, toCelsius } from '../../shared/units/temperature.js';
-import { epochMs } from '../../shared/units/time.js';
+import { ageOfMixtureStrength } from '../../shared/cure/mixture-strength.js';
+import type { CurePrediction } from '../../shared/cure/prediction/cure-prediction.js';
+import { psi } from '../../shared/units/stress.js';
 import { measuredStrengthOf } from './measured-cure.js';
-import { assumedFor, predictedReleaseOf } from './predicted-cure.js';
-import { curePlacement, type ReadPlacement } from './stored-placement.js';
+import { mixtureOf, type ReadPlacement } from './stored-placement.js';
 import { StrengthBasis, type StrengthEstimate } from './strength-estimate.model.js';
 
 /**
- * The strength of a placement as callers see it: by its readings where there are some, else by an assumed
- * temperature. The two are never mixed; `basis` says which it is.
+ * The strength of a placement as callers see it: by its readings where there are some, else by the prediction, which is
+ * computed only then. The two are never mixed; `basis` says which it is.
  */
-export function strengthEstimateOf(row: ReadPlacement, now: Date, air: Fahrenheit): StrengthEstimate {
+export async function strengthEstimateOf(
+  row: ReadPlacement,
+  now: Date,
+  prediction: () => Promise<CurePrediction>,
+): Promise<StrengthEstimate> {
   const measured = measuredStrengthOf(row, now);
-  if (!measured) return predicted(row, now, air);
+  if (!measured) return predicted(row, now, await prediction());
   return {
     basis: StrengthBasis.measured,
     psi: measured.strength,
@@ -30,27 +29,18 @@ export function strengthEstimateOf(row: ReadPlacement, now: Date, air: Fahrenhei
   };
 }
 
-function predicted(row: ReadPlacement, now: Date, air: Fahrenheit): StrengthEstimate {
-  const { temperature } = assumedFor(row, air);
-  const held = toCelsius(temperature);
-  const placement = curePlacement(row);
-  const until = epochMs(Math.max(now.getTime(), placement.placedAt));
-  const age = cautiousAge(
-    intervalsBetween([
-      { at: placement.placedAt, temperature: held },
-      { at: until, temperature: held },
-    ]),
-  );
-  const release = predictedReleaseOf(row, now, air);
+function predicted(row: ReadPlacement, now: Date, prediction: CurePrediction): StrengthEstimate {
+  const { points, method, assumption, source, caution, release } = prediction;
+  const strength = psi(points.findLast(({ at }) => at <= now.getTime())?.strength ?? 0);
   return {
     basis: StrengthBasis.predicted,
-    psi: toPsi(strengthAt(curveOf(placement.mixture), age)),
+    psi: strength,
     requiredPsi: row.requiredPsi,
-    equivalentAgeHours: age,
-    method: `${release.method}; ${release.assumption} (${release.source.text})`,
-    mark: release.source.mark,
-    caution: release.caution,
-    releaseAt: release.releaseAt === null ? null : new Date(release.releaseAt),
+    equivalentAgeHours: strength > 0 ? (ageOfMixtureStrength(mixtureOf(row), strength) ?? 0) : 0,
+    method: `${method}; ${assumption} (${source.text})`,
+    mark: source.mark,
+    caution,
+    releaseAt: release && new Date(release.at),
     lowestF: null,
   };
 }

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import type { Phase } from '../../src/generated/prisma/client.js';
+import { DEFAULT_MIXTURES } from '../../shared/cure/mixture.js';
+import type { Phase, Prisma } from '../../src/generated/prisma/client.js';
 import { computePlan } from '../../src/planning/replan/compute-plan.js';
 import { planRows } from '../../src/planning/replan/plan-rows.js';
 import { readRows } from '../../src/planning/gather/read-rows.js';
@@ -371,10 +372,9 @@ describe('planning anew', () => {
         material: 'concrete',
         sectionInches: 10,
         placedTempF: 60,
-        mixture: {},
-        protection: {},
-        requiredPsi: 1000,
-        predictedReleaseAt: new Date('2031-01-10T02:00:00Z'),
+        mixture: DEFAULT_MIXTURES.concrete as unknown as Prisma.InputJsonObject,
+        protection: [],
+        requiredPsi: 1500,
       },
     });
     const point = await world.db.holdPoint.create({
@@ -392,16 +392,17 @@ describe('planning anew', () => {
       },
     });
     await world.replan();
-    expect(await world.dates(wait)).toBe('06 14:00 – 10 02:00');
+    // Bare in air of 40 °F, which is assumed without a forecast, the default concrete takes a little over 80 h to 1,500 psi.
+    expect(await world.dates(wait)).toBe('06 14:00 – 09 22:45');
     expect(await world.dates(get(phases, 'wall'))).toBe('10 13:00 – 10 17:00');
     const { explain } = await world.office.data<{ explain: { text: string }[] }>(
       'query($id: ID!) { explain(phaseId: $id) { text } }',
       { id: get(phases, 'wall').id },
     );
     expect(explain.map(({ text }) => text)).toEqual([
-      'wall waits for cure (finish-start) until Thu 9 Jan 21:00.',
+      'wall waits for cure (finish-start) until Thu 9 Jan 17:45.',
       'cure has started, Mon 6 Jan 09:00.',
-      'cure waits for a strength of 1000 psi, predicted for Thu 9 Jan 21:00; only a measurement or a named person releases it.',
+      'cure waits for a strength of 1500 psi, predicted for Thu 9 Jan 17:38; only a measurement or a named person releases it.',
     ]);
     await world.db.placement.update({ where: { id: placement.id }, data: { predictedReleaseAt: null } });
     await world.replan();

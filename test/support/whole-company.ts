@@ -1,3 +1,5 @@
+import { DEFAULT_MIXTURES } from '../../shared/cure/mixture.js';
+import type { Prisma } from '../../src/generated/prisma/client.js';
 import { enterDemoCompany, ZONE } from '../../prisma/demo/company.js';
 import { must } from '../../prisma/demo/hands.js';
 import { MEASUREMENTS } from '../../prisma/demo/measurements.js';
@@ -50,8 +52,8 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
       material: 'concrete',
       sectionInches: 10,
       placedTempF: 60,
-      mixture: {},
-      protection: {},
+      mixture: DEFAULT_MIXTURES.concrete as unknown as Prisma.InputJsonObject,
+      protection: [],
       requiredPsi: 1500,
     },
   });

@@ -1,3 +1,5 @@
+import type { CureAlarmKind } from '../../../shared/cure/alarms/cure-alarm.js';
+
 /**
  * What can stand at a placement. Each is the name of the rule that found it; the order is the order of urgency in which
  * people see them.
@@ -10,8 +12,8 @@ export const ALARM_KINDS = [
   'too-warm',
   'reading-missing',
   'protection-may-come-off',
-] as const;
-export type AlarmKind = (typeof ALARM_KINDS)[number];
+] as const satisfies readonly CureAlarmKind[];
+export type AlarmKind = CureAlarmKind;
 
 /** Kinds that cannot wait for the morning: hours decide whether the placement is lost. */
 const NIGHT: readonly AlarmKind[] = ['froze-early', 'nearing-freezing'];
