@@ -60,6 +60,19 @@ describe('the search', () => {
     );
   });
 
+  test('keeps to the last pass, also where that one goes backward', () => {
+    fc.assert(
+      fc.property(projects(14), fc.nat(1000), fc.integer({ min: 1, max: 7 }), (project, seed, passes) => {
+        const decoder = new PlainDecoder(project);
+        const { keys, fitness, passes: spent } = populationSearch(decoder, { seed, passes });
+        expect(spent).toBeLessThanOrEqual(passes);
+        const got = starts(decoder, keys);
+        expect(Math.max(...got.map((start, i) => start + project.durations[i]!))).toBe(fitness);
+      }),
+      { numRuns: 1500 },
+    );
+  });
+
   test('is never worse than an order it is given, and stops when it is told to', () => {
     fc.assert(
       fc.property(projects(12), fc.array(fc.nat(99), { minLength: 12, maxLength: 12 }), (project, order) => {

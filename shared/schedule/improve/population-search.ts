@@ -90,11 +90,13 @@ class PopulationSearch {
     const kept = this.decoder.directions === 1 ? this.keys : undefined;
     const member = memberOf(direction, starts, this.decoder.durations, fitness, kept);
     this.passes++;
-    if (!this.best || fitness < this.best.fitness) {
+    // The last pass of all cannot be brought forward any more: built from the end, it is of no use.
+    const usable = direction === 0 || this.passes < this.options.passes;
+    if (usable && (!this.best || fitness < this.best.fitness)) {
       this.best = member;
       this.lastBest = this.passes;
     }
-    this.options.onPass?.(this.passes, this.best.fitness);
+    this.options.onPass?.(this.passes, this.best!.fitness);
     return member;
   }
 
