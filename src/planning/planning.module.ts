@@ -29,6 +29,8 @@ import { BoardConflictsResolver, PlanConflictResolver } from './reasons/conflict
 import { ReasonReader } from './reasons/reason-reader.js';
 import { ReasonResolver } from './reasons/reason.resolver.js';
 import { ReplanStep } from './replan/replan.step.js';
+import { SupposedJobResolver, SupposedPhaseResolver } from './what-if/what-if.resolver.js';
+import { WhatIfService } from './what-if/what-if.service.js';
 
 /** The plan with its reasons and conflicts, the promises, and the proposals that compare the two. */
 @Global()
@@ -62,6 +64,9 @@ import { ReplanStep } from './replan/replan.step.js';
     ImprovementResolver,
     ImprovementChangedResolver,
     ProposalImprovementResolver,
+    WhatIfService,
+    SupposedJobResolver,
+    SupposedPhaseResolver,
   ],
   exports: [PlanReader],
 })

@@ -41,8 +41,11 @@ export interface WhatIf {
  * @throws RangeError when a change names what is not in the plan's input
  */
 export function whatIf(planner: Planner, changes: readonly Change[]): WhatIf {
-  const before = planner.plan;
-  const after = planner.preview(changes);
+  return shiftsBetween(planner.plan, planner.preview(changes));
+}
+
+/** What one plan has otherwise than another; both of the same horizon. */
+export function shiftsBetween(before: Plan, after: Plan): WhatIf {
   return {
     plan: after,
     jobs: jobShifts(before, after),

@@ -21,6 +21,11 @@ export class ConflictReader {
   /** The conflicts of the plan in force. */
   async all(ctx: Context): Promise<PlanConflict[]> {
     const { conflicts } = await this.plan.conflicts(ctx);
+    return this.inWords(ctx, conflicts);
+  }
+
+  /** Conflicts of any plan of the company. */
+  inWords(ctx: Context, conflicts: readonly StoredConflict[]): Promise<PlanConflict[]> {
     return Promise.all(conflicts.map((one) => this.conflict(ctx, one)));
   }
 

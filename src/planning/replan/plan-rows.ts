@@ -7,7 +7,7 @@ import { iso, storeReason, type ReasonFacts } from '../reasons/store-reason.js';
 import type { StoredReason } from '../reasons/stored-reason.js';
 import type { ComputedPlan } from './compute-plan.js';
 import { storeConflict } from './store-conflict.js';
-import type { StoredConflicts } from './stored-conflict.js';
+import type { StoredConflict, StoredConflicts } from './stored-conflict.js';
 
 type PhaseRow = Omit<Prisma.PlannedPhaseCreateManyInput, 'companyId' | 'planNumber'>;
 type VisitRow = Omit<Prisma.PlannedVisitCreateManyInput, 'companyId' | 'planNumber'>;
@@ -22,12 +22,7 @@ export interface PlanRows {
 /** Turns a computed plan into rows: instants for slots, and for what has happened the moments at which it did. */
 export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
   const { frame, plan } = computed;
-  const facts: ReasonFacts = {
-    plan,
-    frame,
-    links: new Map(rows.links.map((link) => [link.id, link])),
-    visits: new Map(plan.inspections.map((visit) => [visit.id, visit])),
-  };
+  const facts = factsOf(computed, rows);
   const stored = new Map(rows.phases.map((phase) => [phase.id, phase]));
   const cures = gatherFinishCures(rows);
   const explained = plan.phases.map((phase) => ({
@@ -50,13 +45,29 @@ export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
       ];
     }),
     conflicts: {
-      conflicts: plan.conflicts.map((one) =>
-        storeConflict(one, facts, (phaseId) => stored.get(phaseId)?.jobId ?? null),
-      ),
+      conflicts: conflictsOfPlan(computed, rows),
       unplanned: Object.fromEntries(
         explained.filter(({ phase }) => phase.start === null).map(({ phase, reason }) => [phase.id, reason]),
       ),
     },
+  };
+}
+
+/** The conflicts of a plan of these rows in their stored form. */
+export function conflictsOfPlan(computed: ComputedPlan, rows: PlanningRows): StoredConflict[] {
+  const facts = factsOf(computed, rows);
+  const jobs = new Map(rows.phases.map(({ id, jobId }) => [id, jobId]));
+  return computed.plan.conflicts.map((one) =>
+    storeConflict(one, facts, (phaseId) => jobs.get(phaseId) ?? null),
+  );
+}
+
+function factsOf({ plan, frame }: ComputedPlan, rows: PlanningRows): ReasonFacts {
+  return {
+    plan,
+    frame,
+    links: new Map(rows.links.map((link) => [link.id, link])),
+    visits: new Map(plan.inspections.map((visit) => [visit.id, visit])),
   };
 }
 
