@@ -1212,6 +1212,58 @@ export type WaiveHoldPointInput = {
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
+/** A phase that takes longer than thought. */
+export type WhatIfDelayInput = {
+  /** Minutes longer, from 15 up; counted in whole quarters of an hour. */
+  readonly minutes: Scalars['Int']['input'];
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+};
+
+/** One more crew, like one there is. */
+export type WhatIfExtraCrewInput = {
+  /** The crew whose trades and hours it has. */
+  readonly crewId: Scalars['ID']['input'];
+};
+
+/** What to suppose; what is given together is supposed together. Nothing is written. */
+export type WhatIfInput = {
+  /** A phase takes longer. */
+  readonly delay?: InputMaybe<WhatIfDelayInput>;
+  /** There is one more crew. */
+  readonly extraCrew?: InputMaybe<WhatIfExtraCrewInput>;
+  /** Time is lost. */
+  readonly lostTime?: InputMaybe<WhatIfLostTimeInput>;
+  /** A phase starts at another time. */
+  readonly start?: InputMaybe<WhatIfStartInput>;
+  /** A phase goes unprotected. */
+  readonly withoutProtection?: InputMaybe<WhatIfWithoutProtectionInput>;
+};
+
+/** A stretch in which crews do not work. */
+export type WhatIfLostTimeInput = {
+  /** The one crew that loses it; left out for every crew. */
+  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** First moment lost. */
+  readonly from: Scalars['DateTime']['input'];
+  /** When work goes on. */
+  readonly to: Scalars['DateTime']['input'];
+};
+
+/** A start to try for a phase. */
+export type WhatIfStartInput = {
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** The start, on a quarter of an hour. */
+  readonly startAt: Scalars['DateTime']['input'];
+};
+
+/** A phase that goes without the equipment that protects it. */
+export type WhatIfWithoutProtectionInput = {
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+};
+
 export type GateFieldsFragment = {
   readonly id: string;
   readonly kind: HoldPointKind;

@@ -38,7 +38,7 @@ export class WhatIfService {
       throw error;
     }
     const planned = gather(supposedRows(input, rows), frame);
-    const after = planKeepingCrews(applyChanges(planned, supposedChanges(input, planned, frame)));
+    const { plan: after } = planKeepingCrews(applyChanges(planned, supposedChanges(input, planned, frame)));
     const { jobs, phases, conflicts } = shiftsBetween(before, after);
     const at = (slot: Slot | null | undefined): Date | null =>
       slot === null || slot === undefined ? null : new Date(frame.ms(slot));
