@@ -4,6 +4,7 @@ import { plan } from '../plan.js';
 import { allOrders, tryOrders } from './all-orders.js';
 import type { Decoder, Direction } from './decoder.js';
 import { EngineDecoder } from './engine-decoder.js';
+import { fromNothing } from './from-nothing.js';
 import { inOrder } from './in-order.js';
 import { neighbourhoodSearch } from './neighbourhood-search.js';
 import type { Surroundings } from './neighbourhoods.js';
@@ -111,7 +112,6 @@ function search(
   }
   const decoder = new EngineDecoder(input, first, bound, options.weights);
   const around = surroundings(input);
-  const given = keysOfPlan(first);
   const orders =
     decoder.activities <= FEW
       ? allOrders(predecessors(input), options.schedules ?? NOMINAL_PASSES)
@@ -120,17 +120,29 @@ function search(
     const tried = tryOrders(decoder, orders, { seed: options.seed, passes: orders.length, stop, onPass });
     return { order: inOrder(decoder.ids, tried.keys), schedules: tried.passes };
   }
-  const { keys, passes } = rounds(options, bound, onPass, (seed, passes, from = given, onPass) => {
-    const wide = { seed, passes: Math.ceil(passes / 2), from: [from], stop, onPass };
-    if (decoder.activities > SMALL) return neighbourhoodSearch(decoder, from, around, { ...wide, passes });
-    const broad = populationSearch(decoder, wide);
-    const left = passes - broad.passes;
-    if (left < 2) return broad;
-    const later: OnPass = (n, best) => onPass(broad.passes + n, best);
-    const near = neighbourhoodSearch(decoder, broad.keys, around, { ...wide, passes: left, onPass: later });
-    return { ...near, passes: broad.passes + near.passes };
-  });
-  return { order: inOrder(decoder.ids, keys), schedules: passes };
+  const begin = { passes: Math.ceil((options.schedules ?? NOMINAL_PASSES) / 2), stop, onPass };
+  const begun = fromNothing(decoder, { input, first, weights: options.weights }, begin);
+  const rest = options.schedules === undefined ? undefined : options.schedules - begun.passes;
+  const on: OnPass = (n, best) => onPass(begun.passes + n, Math.min(begun.fitness, best));
+  if (begun.fitness <= bound || rest === 0 || stop?.() === true) {
+    return { order: inOrder(decoder.ids, begun.keys), schedules: begun.passes };
+  }
+  const { keys, passes } = rounds(
+    { ...options, schedules: rest },
+    bound,
+    on,
+    (seed, passes, from = begun.keys, onPass) => {
+      const wide = { seed, passes: Math.ceil(passes / 2), from: [from], stop, onPass };
+      if (decoder.activities > SMALL) return neighbourhoodSearch(decoder, from, around, { ...wide, passes });
+      const broad = populationSearch(decoder, wide);
+      const left = passes - broad.passes;
+      if (left < 2) return broad;
+      const later: OnPass = (n, best) => onPass(broad.passes + n, best);
+      const near = neighbourhoodSearch(decoder, broad.keys, around, { ...wide, passes: left, onPass: later });
+      return { ...near, passes: broad.passes + near.passes };
+    },
+  );
+  return { order: inOrder(decoder.ids, keys), schedules: begun.passes + passes };
 }
 
 /** One round where the passes are counted; round after round, each from the best so far, where only a stop ends it. */
@@ -166,11 +178,6 @@ function inspected(decoder: Decoder, inspect: ImproveOptions['inspect']): Decode
       return fitness;
     },
   };
-}
-
-/** Where each phase starts now, in id order; what has no place comes last. */
-function keysOfPlan(made: Plan): Float64Array {
-  return Float64Array.from(made.phases, ({ start }) => start ?? Number.MAX_SAFE_INTEGER);
 }
 
 function surroundings(input: PlanInput): Surroundings {
