@@ -14,6 +14,11 @@ import {
 } from './improve/improvement.resolver.js';
 import { ImprovementReader } from './improve/improvement-reader.js';
 import { ImprovementsService } from './improve/improvements.service.js';
+import { CompanyPlanner } from './input/company-plan.js';
+import { PlanInputResolver } from './input/plan-input.resolver.js';
+import { JobRiskResolver, PhaseRiskResolver } from './risk/risk.resolver.js';
+import { RiskService } from './risk/risk.service.js';
+import { WhatIfService } from './what-if/what-if.service.js';
 import { PlanReader } from './plan-reader.js';
 import { JobPlanResolver, PhasePlanResolver, PlannedPhaseResolver } from './planned-phase.resolver.js';
 import {
@@ -30,7 +35,6 @@ import { ReasonReader } from './reasons/reason-reader.js';
 import { ReasonResolver } from './reasons/reason.resolver.js';
 import { ReplanStep } from './replan/replan.step.js';
 import { SupposedJobResolver, SupposedPhaseResolver } from './what-if/what-if.resolver.js';
-import { WhatIfService } from './what-if/what-if.service.js';
 
 /** The plan with its reasons and conflicts, the promises, and the proposals that compare the two. */
 @Global()
@@ -59,12 +63,17 @@ import { WhatIfService } from './what-if/what-if.service.js';
     JobFinishResolver,
     PlanMoveResolver,
     JobEndResolver,
+    CompanyPlanner,
+    PlanInputResolver,
+    WhatIfService,
+    RiskService,
+    JobRiskResolver,
+    PhaseRiskResolver,
     ImprovementReader,
     ImprovementsService,
     ImprovementResolver,
     ImprovementChangedResolver,
     ProposalImprovementResolver,
-    WhatIfService,
     SupposedJobResolver,
     SupposedPhaseResolver,
   ],

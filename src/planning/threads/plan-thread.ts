@@ -1,5 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { improve } from '../../../shared/schedule/improve/improve.js';
+import { risk } from '../../../shared/schedule/risk/risk.js';
 import type { ThreadData, ThreadMessage, ThreadTask } from './thread-task.js';
 
 /* Runs in a thread of its own, so that requests, mails and the queue go on while it computes. It reads the core and nothing else. */
@@ -22,8 +23,12 @@ function onProgress(progress: unknown): void {
 const stopped = (): boolean => Atomics.load(stop, 0) !== 0;
 
 function work(given: ThreadTask): unknown {
-  const over = (): boolean => stopped() || elapsed() >= given.seconds * 1000;
-  const { input, seed, weights } = given;
+  if (given.kind === 'risk') {
+    const { input, model, seed, samples } = given;
+    return risk(input, model, { seed, samples, stop: stopped, onProgress });
+  }
+  const { input, seed, weights, seconds } = given;
+  const over = (): boolean => stopped() || elapsed() >= seconds * 1000;
   return improve(input, { seed, stop: over, onProgress, weights });
 }
 

@@ -1,5 +1,7 @@
 import type { ImproveProgress, ImproveResult } from '../../../shared/schedule/improve/improve.js';
 import type { ObjectiveWeights } from '../../../shared/schedule/improve/objective.js';
+import type { RiskModel } from '../../../shared/schedule/risk/risk-model.js';
+import type { Risk } from '../../../shared/schedule/risk/risk.js';
 import type { PlanInput } from '../../../shared/schedule/model.js';
 
 /** A search for a better plan, bounded by time. */
@@ -11,12 +13,22 @@ export interface ImproveTask {
   readonly weights: ObjectiveWeights;
 }
 
+/** An estimate of how sure a plan is. */
+export interface RiskTask {
+  readonly kind: 'risk';
+  readonly input: PlanInput;
+  readonly model: RiskModel;
+  readonly seed: number;
+  readonly samples: number;
+}
+
 /** What a thread can be asked for. */
-export type ThreadTask = ImproveTask;
+export type ThreadTask = ImproveTask | RiskTask;
 
 /** What a thread answers with, and says on the way, by the kind of its task. */
 export interface ThreadAnswers {
   readonly improve: { readonly result: ImproveResult; readonly progress: ImproveProgress };
+  readonly risk: { readonly result: Risk; readonly progress: number };
 }
 
 /** What a thread is started with: its task, and a word of memory through which it is told to stop. */
