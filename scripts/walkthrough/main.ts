@@ -1,31 +1,39 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { coldSummary } from './cold/cold-summary.js';
+import { playCold } from './cold/play-cold.js';
 import { play, type Story } from './play.js';
 import { setStage } from './stage.js';
 
 /*
- * npm run walkthrough [-- FILE.json] [-- --json]
+ * npm run walkthrough [-- cold] [-- FILE.json] [-- --json]
  *
  * Takes a job from a file of site measurements to an energised walk, against a freshly started service with a real
- * database and a real mail server, and prints what happened and why. With --json it prints the same for a machine.
+ * database and a real mail server, and prints what happened and why. With "cold" the job meets a hard frost on the
+ * morning of its first pour, and is followed until that is cured. With --json it prints the same for a machine.
  */
 
 const { values, positionals } = parseArgs({
   options: { json: { type: 'boolean', default: false } },
   allowPositionals: true,
 });
-const file = positionals[0] ?? new URL('./entry.json', import.meta.url);
+const cold = positionals[0] === 'cold';
+const file = positionals[cold ? 1 : 0] ?? new URL('./entry.json', import.meta.url);
 const measurement: unknown = JSON.parse(readFileSync(file, 'utf8'));
 
 /** A Monday morning of an invented winter, in the company's zone. */
 const FROM = new Date('2031-01-06T08:00:00-05:00');
 
 const stage = await setStage(FROM);
+const say = ({ at, text }: { readonly at: Date; readonly text: string }): void => {
+  if (!values.json) process.stdout.write(`${local(at)}  ${text}\n`);
+};
+const print = <S>(story: S, words: (story: S) => string): void => {
+  process.stdout.write(values.json ? `${JSON.stringify(story, null, 2)}\n` : words(story));
+};
 try {
-  const story = await play(stage, measurement, FROM, ({ at, text }) => {
-    if (!values.json) process.stdout.write(`${local(at)}  ${text}\n`);
-  });
-  process.stdout.write(values.json ? `${JSON.stringify(story, null, 2)}\n` : summary(story));
+  if (cold) print(await playCold(stage, measurement, FROM, say), (story) => coldSummary(story, local));
+  else print(await play(stage, measurement, FROM, say), summary);
 } finally {
   await stage.stop();
 }
