@@ -142,7 +142,12 @@ describe('a plan seen from its end', () => {
       work('next', 4, { previous: { start: slot(0) } }),
       cure('nobody', 4, { trade: 'roofer' }),
     ];
-    const input = inputWith({ now: slot(30), phases, links: [link('done', 'next'), link('begun', 'next')] });
+    const input = inputWith({
+      ...two,
+      now: slot(30),
+      phases,
+      links: [link('done', 'next'), link('begun', 'next')],
+    });
     const { input: turned } = mirroredInput(input, plan(input));
     expect(turned.phases.map(({ id }) => id)).toEqual(['next']);
     expect(turned.links).toEqual([]);

@@ -64,6 +64,7 @@ describe('a plain project', () => {
     ['a link has a lag', { links: [{ ...input.links[0]!, lag: 1 }] }],
     ['a link has a greatest lag', { links: [{ ...input.links[0]!, mostLag: 1 }] }],
     ['a link joins starts', { links: [{ ...input.links[0]!, kind: 'SS' }] }],
+    ['a link leads to nothing', { links: [{ ...input.links[0]!, to: 'nothing' }] }],
     ['the horizon is tight', { horizon: 4 }],
     ['more is asked for than there is', { pools: [{ id: 'heater', quantity: 1 }, input.pools[1]!] }],
     ['a crew does it', { phases: [{ ...first, trade: 'mason' }, input.phases[1]!] }],
@@ -97,5 +98,16 @@ describe('a plain project', () => {
   ];
   test.each(changed)('is not one when %s', (_, change) => {
     expect(plainProject({ ...input, ...change })).toBeUndefined();
+  });
+
+  test('may ask for no equipment at all', () => {
+    const bare = { ...input, phases: [{ id: 'a', jobId: 'job', duration: work(2) }], links: [] };
+    expect(plainProject(bare)?.project.demands).toEqual([[0, 0]]);
+    const empty = {
+      ...input,
+      phases: [{ ...bare.phases[0]!, weatherIds: [], gates: [], holds: [] }],
+      links: [],
+    };
+    expect(plainProject(empty)).toEqual(plainProject(bare));
   });
 });

@@ -87,4 +87,20 @@ describe('the search', () => {
       { numRuns: 200 },
     );
   });
+
+  test('tries the orders it is given one after the other, as far as its passes go', () => {
+    const decoder = new PlainDecoder(
+      projectOf(
+        Array.from({ length: 150 }, (_, i) => (i * 37) % 100),
+        12,
+      ),
+    );
+    const keys = [1, 2, 3].map((k) =>
+      Float64Array.from({ length: decoder.activities }, (_, i) => (i * 7 * k) % 11),
+    );
+    const alone = keys.map((one) => decoder.decode(0, one, Infinity, new Int32Array(decoder.activities)));
+    const spend = (passes: number): number =>
+      populationSearch(decoder, { seed: 1, passes, from: keys }).fitness;
+    expect([spend(1), spend(2), spend(3)]).toEqual([1, 2, 3].map((n) => Math.min(...alone.slice(0, n))));
+  });
 });
