@@ -45,8 +45,8 @@ export class EngineDecoder implements Decoder {
     this.fromHere = Int32Array.from(this.ids, (id) => {
       const { jobId, start, totalFloat } = phases.get(id)!;
       if (start === null) return 0;
-      const end = ends.get(jobId) ?? latest;
-      return latest - Math.min(due.get(jobId) ?? end, end) + (end - start) - (totalFloat ?? 0);
+      const end = ends.get(jobId)!;
+      return latest - Math.min(due.get(jobId) ?? end, end) + (end - start) - totalFloat!;
     });
   }
 

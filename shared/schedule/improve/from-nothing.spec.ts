@@ -69,7 +69,7 @@ describe('a start from nothing', () => {
         }
         expect(begin(input, passes)).toEqual(got);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, seed: 20_251_125 },
     );
     expect(better).toBeGreaterThan(5);
   });
@@ -84,7 +84,7 @@ describe('a start from nothing', () => {
         // Serial, parallel with its forward pass, then pairs of backward and forward: the last pair did not help.
         expect((all.passes - 3) % 2).toBe(0);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, seed: 20_251_125 },
     );
     expect(further).toBeGreaterThan(0);
   });

@@ -58,11 +58,85 @@ describe('an improvement of a plain project', () => {
   });
 });
 
+describe('an improvement that can go no further', () => {
+  const one = inputWith({
+    phases: Array.from({ length: 12 }, (_, i) => work(`w${String(i).padStart(2, '0')}`, 30)),
+  });
+
+  test('ends at once where the plan it is given meets the bound', () => {
+    const alone = inputWith({
+      crews: Array.from({ length: 9 }, (_, i) => ({
+        id: `c${i}`,
+        trades: [`t${i}`],
+        calendarId: 'workdays',
+      })),
+      phases: Array.from({ length: 9 }, (_, i) => work(`w${i}`, 5, { trade: `t${i}` })),
+    });
+    const weights = { ...DEFAULT_WEIGHTS, crewMoves: 0 };
+    expect(improve(alone, { seed: 1, schedules: 40, weights })).toMatchObject({ schedules: 0, proved: true });
+    expect(improve(one, { seed: 1, schedules: 40 }).proved).toBe(false);
+  });
+
+  test('spends all of what it is given but perhaps one pass where the bound is out of reach', () => {
+    for (const schedules of [1, 2, 3, 4, 5, 6, 7, 12, 40]) {
+      const spent = improve(one, { seed: 1, schedules }).schedules;
+      expect(spent).toBeLessThanOrEqual(schedules);
+      // A pass that is left over alone cannot begin another search.
+      expect(spent).toBeGreaterThanOrEqual(schedules - 1);
+    }
+  });
+
+  test('does the same for a plain project whether it is watched or not', () => {
+    const input = inputWith({
+      pools: [{ id: 'heater', quantity: 2 }],
+      phases: [3, 4, 5, 6].map((n) => cure(`w${n}`, n, { holds: [{ poolId: 'heater', quantity: 1 }] })),
+    });
+    const watched = improve(input, { seed: 1, schedules: 30, inspect: () => undefined });
+    expect(improve(input, { seed: 1, schedules: 30 })).toEqual(watched);
+    expect(watched.plan.jobs[0]!.finish).toBe(9);
+    expect(watched.proved).toBe(false);
+  });
+});
+
 describe('without a number of schedules', () => {
   // Nine waits of odd lengths with one heater at a time: whatever the order, the work is more than links alone would ask for.
   const odd = inputWith({
     phases: Array.from({ length: 9 }, (_, i) => work(`w${i}`, 3 + i)),
     jobs: [{ id: 'job', priority: 0, due: slot(1) }],
+  });
+
+  test('few phases end by themselves when every order has been tried', () => {
+    const few = inputWith({ phases: [work('a', 9), work('b', 5), work('c', 7)] });
+    expect(improve(few, { seed: 1 }).schedules).toBe(6);
+  });
+
+  test('a later round goes on from where the one before it ended', () => {
+    const next = seededRandom(7);
+    const phases = Array.from({ length: 90 }, (_, i) =>
+      cure(`p${String(i).padStart(2, '0')}`, 1 + Math.floor(10 * next()), {
+        holds: ['x', 'y', 'z'].map((poolId) => ({ poolId, quantity: 1 + Math.floor(9 * next()) })),
+      }),
+    );
+    const links = phases.slice(6).flatMap(({ id }, i) =>
+      [0, 1].map((k) => ({
+        ...link(phases[Math.max(0, Math.floor((i + 6) * (1 - next()) - 1))]!.id, id),
+        id: `${i}-${k}`,
+      })),
+    );
+    const pools = ['x', 'y', 'z'].map((id) => ({ id, quantity: 16 }));
+    const bests = new Map<number, number>();
+    let passes = 0;
+    improve(inputWith({ phases, links, pools }), {
+      seed: 1,
+      stop: () => passes >= 15_000,
+      onProgress: ({ schedules, objective }) => {
+        passes = schedules;
+        bests.set(Math.ceil(schedules / 5000), objective);
+      },
+    });
+    const ends = [...bests.values()];
+    expect(ends).toEqual([...ends].sort((a, b) => b - a));
+    expect(new Set(ends).size).toBeGreaterThan(1);
   });
 
   test('the search goes round after round until it is stopped', () => {
@@ -106,6 +180,18 @@ describe('what has no place', () => {
     expect(decoder.tails()[2]).toBe(0);
   });
 
+  test('may be a circle in which work has begun all the same', () => {
+    const begun = work('a', 4, { facts: { actualStart: slot(28) } });
+    const circle = inputWith({
+      now: slot(30),
+      phases: [begun, work('b', 3), work('c', 2)],
+      links: [link('a', 'b'), link('b', 'a', 'FF')],
+    });
+    const decoder = new EngineDecoder(circle, plan(circle), 0, DEFAULT_WEIGHTS);
+    expect(decoder.tails().every(Number.isSafeInteger)).toBe(true);
+    expect(improve(circle, { seed: 1, schedules: 9 }).before.unplanned).toBe(1);
+  });
+
   test('does not count as moved from what was promised', () => {
     const promised = { ...nobody, commitment: { start: slot(50), finish: slot(60) } };
     const with2 = { ...input, phases: [promised] };
@@ -118,6 +204,7 @@ describe('the bound', () => {
     const input = inputWith({
       now: slot(30),
       freezeUntil: slot(40),
+      calendars: [...inputWith({}).calendars, { id: 'nights', open: [{ from: slot(60), to: slot(96) }] }],
       phases: [
         work('begun', 10, { facts: { actualStart: slot(28), crewId: 'masons' } }),
         work('promised', 4, { commitment: { start: slot(36), finish: slot(40), crewId: 'masons' } }),

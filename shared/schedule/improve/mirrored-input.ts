@@ -32,7 +32,7 @@ export function mirroredInput(input: PlanInput, plan: Plan): Mirror {
     const gates = [{ kind: 'notBefore', id: 'job', at, cause: 'end of the job' }] as const;
     return [{ ...rest, gates, facts, holds: holds.get(phase.id) }];
   });
-  const order = [...planned.values()].sort((a, b) => b.finish! - a.finish! || (a.id < b.id ? -1 : 1));
+  const order = [...planned.values()].sort((a, b) => b.finish! - a.finish!);
   return {
     end,
     input: {

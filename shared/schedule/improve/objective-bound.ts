@@ -23,7 +23,7 @@ function withoutRivals(input: PlanInput): PlanInput {
       (crew) =>
         (crewId === undefined || crew.id === crewId) && (trade === undefined || crew.trades.includes(trade)),
     );
-    if (candidates.length === 0) return { ...rest, ...(trade === undefined ? {} : { trade }) };
+    if (candidates.length === 0) return { ...rest, trade };
     const together = [...new Set(candidates.map(({ calendarId }) => calendarId))].sort();
     const calendarId = `any of ${JSON.stringify(together)}`;
     if (!calendars.has(calendarId)) {

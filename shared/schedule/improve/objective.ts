@@ -91,7 +91,7 @@ function disturbanceOf(input: PlanInput, plan: Pick<Plan, 'phases'>): number {
 function crewMovesOf(plan: Pick<Plan, 'phases'>): number {
   const busy = plan.phases
     .filter((phase) => phase.crewId !== null && phase.start !== null && phase.state !== 'done')
-    .sort((a, b) => a.start! - b.start! || (a.id < b.id ? -1 : 1));
+    .sort((a, b) => a.start! - b.start!);
   const at = new Map<string, string>();
   let moves = 0;
   for (const { crewId, jobId } of busy) {
