@@ -1547,7 +1547,11 @@ export type ChangesSinceQuery = { readonly changesSince: ReadonlyArray<{ readonl
 export type ChangedSubscriptionVariables = Exact<{ [key: string]: never }>;
 
 export type ChangedSubscription = {
-  readonly changed: { readonly changeNumber: string; readonly jobIds: ReadonlyArray<string> };
+  readonly changed: {
+    readonly changeNumber: string;
+    readonly jobIds: ReadonlyArray<string>;
+    readonly improvementId: string | null;
+  };
 };
 
 type RefusalFields_BeforePredecessor_Fragment = { readonly code: string; readonly message: string };
@@ -1880,6 +1884,34 @@ export type RecordHookupMutation = {
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
+export type StartImprovementMutationVariables = Exact<{
+  input: StartImprovementInput;
+}>;
+
+export type StartImprovementMutation = {
+  readonly outcome:
+    | { readonly __typename: 'ImprovementChanged' }
+    | { readonly __typename: 'ImprovementRunning'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type StopImprovementMutationVariables = Exact<{
+  input: StopImprovementInput;
+}>;
+
+export type StopImprovementMutation = {
+  readonly outcome:
+    | { readonly __typename: 'ImprovementChanged' }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
 export type HookupPageQueryVariables = Exact<{
   id: Scalars['ID']['input'];
 }>;
@@ -2178,6 +2210,133 @@ export type JobJournalQuery = {
       };
     }>;
     readonly pageInfo: { readonly hasNextPage: boolean };
+  };
+};
+
+export type CostPartsFragment = {
+  readonly latenessHours: number;
+  readonly finishHours: number;
+  readonly disturbanceHours: number;
+  readonly crewMoves: number;
+  readonly unplanned: number;
+};
+
+export type NewestImprovementQueryVariables = Exact<{ [key: string]: never }>;
+
+export type NewestImprovementQuery = {
+  readonly newestImprovement: {
+    readonly id: string;
+    readonly state: ImprovementState;
+    readonly seconds: number;
+    readonly schedules: number;
+    readonly stopping: boolean;
+    readonly message: string | null;
+    readonly progress: { readonly seconds: number; readonly withinPercent: number | null } | null;
+    readonly outcome: {
+      readonly withinPercent: number | null;
+      readonly proved: boolean;
+      readonly factsMoved: boolean;
+      readonly before: {
+        readonly latenessHours: number;
+        readonly finishHours: number;
+        readonly disturbanceHours: number;
+        readonly crewMoves: number;
+        readonly unplanned: number;
+      };
+      readonly after: {
+        readonly latenessHours: number;
+        readonly finishHours: number;
+        readonly disturbanceHours: number;
+        readonly crewMoves: number;
+        readonly unplanned: number;
+      };
+    } | null;
+    readonly proposal: {
+      readonly state: ProposalState;
+      readonly id: string;
+      readonly number: number;
+      readonly cause: string;
+      readonly createdAt: string;
+      readonly revision: number;
+      readonly jobEnds: ReadonlyArray<{
+        readonly before: string | null;
+        readonly after: string | null;
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+      readonly moves: ReadonlyArray<{
+        readonly startBefore: string | null;
+        readonly startAfter: string | null;
+        readonly phase: {
+          readonly id: string;
+          readonly name: string;
+          readonly job: { readonly id: string; readonly number: number };
+        } | null;
+        readonly crewBefore: { readonly id: string; readonly name: string } | null;
+        readonly crewAfter: { readonly id: string; readonly name: string } | null;
+        readonly reason: { readonly text: string } | null;
+      }>;
+      readonly differences: ReadonlyArray<{
+        readonly startBefore: string;
+        readonly startAfter: string | null;
+        readonly finishBefore: string;
+        readonly finishAfter: string | null;
+        readonly reason: { readonly text: string } | null;
+        readonly phase: {
+          readonly id: string;
+          readonly name: string;
+          readonly job: { readonly id: string; readonly number: number };
+        } | null;
+        readonly crewBefore: { readonly id: string; readonly name: string } | null;
+        readonly crewAfter: { readonly id: string; readonly name: string } | null;
+      }>;
+      readonly jobFinishes: ReadonlyArray<{
+        readonly before: string;
+        readonly after: string | null;
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+    } | null;
+  } | null;
+};
+
+export type PlanInputQueryVariables = Exact<{ [key: string]: never }>;
+
+export type PlanInputQuery = {
+  readonly planInput: {
+    readonly planNumber: number;
+    readonly startsAt: string;
+    readonly slotMinutes: number;
+    readonly json: string | null;
+  };
+};
+
+export type PlanRiskQueryVariables = Exact<{ [key: string]: never }>;
+
+export type PlanRiskQuery = {
+  readonly planRisk: {
+    readonly samples: number;
+    readonly assumptions: ReadonlyArray<string>;
+    readonly jobs: ReadonlyArray<{
+      readonly planned: string | null;
+      readonly half: {
+        readonly at: string | null;
+        readonly low: string | null;
+        readonly high: string | null;
+      };
+      readonly fourFifths: {
+        readonly at: string | null;
+        readonly low: string | null;
+        readonly high: string | null;
+      };
+      readonly fan: ReadonlyArray<{ readonly share: number; readonly at: string | null }>;
+      readonly dueKept: { readonly chance: number; readonly low: number; readonly high: number } | null;
+      readonly causes: ReadonlyArray<{ readonly source: string; readonly share: number }>;
+      readonly job: {
+        readonly id: string;
+        readonly number: number;
+        readonly name: string;
+        readonly dueAt: string | null;
+      } | null;
+    }>;
   };
 };
 
@@ -2592,6 +2751,18 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'HeatingSetFields' },
 ) as unknown as TypedDocumentString<HeatingSetFieldsFragment, unknown>;
+export const CostPartsFragmentDoc = new TypedDocumentString(
+  `
+    fragment CostParts on PlanCost {
+  latenessHours
+  finishHours
+  disturbanceHours
+  crewMoves
+  unplanned
+}
+    `,
+  { fragmentName: 'CostParts' },
+) as unknown as TypedDocumentString<CostPartsFragment, unknown>;
 export const PersonFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment PersonFields on Person {
@@ -2883,6 +3054,7 @@ export const ChangedDocument = new TypedDocumentString(`
   changed {
     changeNumber
     jobIds
+    improvementId
   }
 }
     `) as unknown as TypedDocumentString<ChangedSubscription, ChangedSubscriptionVariables>;
@@ -3072,6 +3244,28 @@ export const RecordHookupDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<RecordHookupMutation, RecordHookupMutationVariables>;
+export const StartImprovementDocument = new TypedDocumentString(`
+    mutation StartImprovement($input: StartImprovementInput!) {
+  outcome: startImprovement(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<StartImprovementMutation, StartImprovementMutationVariables>;
+export const StopImprovementDocument = new TypedDocumentString(`
+    mutation StopImprovement($input: StopImprovementInput!) {
+  outcome: stopImprovement(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<StopImprovementMutation, StopImprovementMutationVariables>;
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
   hookup(id: $id) {
@@ -3407,6 +3601,166 @@ export const JobJournalDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<JobJournalQuery, JobJournalQueryVariables>;
+export const NewestImprovementDocument = new TypedDocumentString(`
+    query NewestImprovement {
+  newestImprovement {
+    id
+    state
+    seconds
+    schedules
+    stopping
+    message
+    progress {
+      seconds
+      withinPercent
+    }
+    outcome {
+      withinPercent
+      proved
+      factsMoved
+      before {
+        ...CostParts
+      }
+      after {
+        ...CostParts
+      }
+    }
+    proposal {
+      ...BoardProposal
+      state
+      jobEnds {
+        before
+        after
+        job {
+          id
+          number
+          name
+        }
+      }
+      moves {
+        startBefore
+        startAfter
+        phase {
+          id
+          name
+          job {
+            id
+            number
+          }
+        }
+        crewBefore {
+          id
+          name
+        }
+        crewAfter {
+          id
+          name
+        }
+        reason {
+          text
+        }
+      }
+    }
+  }
+}
+    fragment BoardProposal on Proposal {
+  id
+  number
+  cause
+  createdAt
+  revision
+  differences {
+    startBefore
+    startAfter
+    finishBefore
+    finishAfter
+    reason {
+      text
+    }
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crewBefore {
+      id
+      name
+    }
+    crewAfter {
+      id
+      name
+    }
+  }
+  jobFinishes {
+    before
+    after
+    job {
+      id
+      number
+      name
+    }
+  }
+}
+fragment CostParts on PlanCost {
+  latenessHours
+  finishHours
+  disturbanceHours
+  crewMoves
+  unplanned
+}`) as unknown as TypedDocumentString<NewestImprovementQuery, NewestImprovementQueryVariables>;
+export const PlanInputDocument = new TypedDocumentString(`
+    query PlanInput {
+  planInput {
+    planNumber
+    startsAt
+    slotMinutes
+    json
+  }
+}
+    `) as unknown as TypedDocumentString<PlanInputQuery, PlanInputQueryVariables>;
+export const PlanRiskDocument = new TypedDocumentString(`
+    query PlanRisk {
+  planRisk(samples: 200) {
+    samples
+    assumptions
+    jobs {
+      planned
+      half {
+        at
+        low
+        high
+      }
+      fourFifths {
+        at
+        low
+        high
+      }
+      fan {
+        share
+        at
+      }
+      dueKept {
+        chance
+        low
+        high
+      }
+      causes {
+        source
+        share
+      }
+      job {
+        id
+        number
+        name
+        dueAt
+      }
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<PlanRiskQuery, PlanRiskQueryVariables>;
 export const SessionDocument = new TypedDocumentString(`
     query Session {
   me {

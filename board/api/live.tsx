@@ -3,8 +3,8 @@ import { createContext, type ReactNode, useContext, useEffect, useMemo, useState
 import { ask } from './ask.js';
 import { ChangedDocument, ChangesSinceDocument } from './documents.js';
 
-/** Told that something changed; what exactly is asked for anew. */
-type Listener = () => void;
+/** Told that something changed, or with an id that only that search has got further; what exactly is asked for anew. */
+type Listener = (improvementId?: string | null) => void;
 
 /** The one live connection of a page. */
 export interface Live {
@@ -25,7 +25,10 @@ const LiveContext = createContext<Live>({
 export function LiveProvider({ children }: { readonly children: ReactNode }) {
   const [connected, setConnected] = useState(false);
   const listeners = useMemo(() => new Set<Listener>(), []);
-  const touch = useMemo(() => () => listeners.forEach((listener) => listener()), [listeners]);
+  const touch = useMemo(
+    () => (improvementId?: string | null) => listeners.forEach((listener) => listener(improvementId)),
+    [listeners],
+  );
 
   useEffect(() => openHints(touch, setConnected), [touch]);
 
@@ -78,13 +81,13 @@ function openHints(touch: Listener, setConnected: (connected: boolean) => void):
       closed: () => setConnected(false),
     },
   });
-  client.subscribe<{ changed: { changeNumber: string } }>(
+  client.subscribe<{ changed: { changeNumber: string; improvementId: string | null } }>(
     { query: ChangedDocument.toString() },
     {
       next: ({ data }) => {
         if (!data) return;
         if (data.changed.changeNumber !== '0') lastChange = data.changed.changeNumber;
-        touch();
+        touch(data.changed.improvementId);
       },
       error: () => setConnected(false),
       complete: () => setConnected(false),

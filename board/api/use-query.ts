@@ -14,7 +14,11 @@ export interface QueryState<R> {
  * Asks when the variables change, when `reload` is called and when a hint says that something changed. Answers that
  * were overtaken by a later question are dropped; hints that come while an answer is awaited make one more question.
  */
-export function useQuery<R, V>(document: TypedDocumentString<R, V>, variables: V): QueryState<R> {
+export function useQuery<R, V>(
+  document: TypedDocumentString<R, V>,
+  variables: V,
+  { searches = false }: { readonly searches?: boolean } = {},
+): QueryState<R> {
   const key = JSON.stringify(variables);
   const [answer, setAnswer] = useState<{ data: R | null; error: AskError | null }>({
     data: null,
@@ -51,6 +55,12 @@ export function useQuery<R, V>(document: TypedDocumentString<R, V>, variables: V
   useEffect(() => {
     void load();
   }, [load]);
-  useHints(reload);
+  const heard = useCallback(
+    (improvementId?: string | null) => {
+      if (searches || !improvementId) reload();
+    },
+    [reload, searches],
+  );
+  useHints(heard);
   return { ...answer, reload };
 }

@@ -7,6 +7,7 @@ import { Chart } from './chart.js';
 import { DetailBlock } from './detail-block.js';
 import { rowsByCrew, rowsByJob } from './layout/rows.js';
 import { Legend } from './legend.js';
+import { PlanningBlocks } from '../planning/planning-blocks.js';
 import { NotesBlock } from './notes-block.js';
 import { ProposalBlock } from './proposal-block.js';
 import { TitleBlock } from './title-block.js';
@@ -58,6 +59,7 @@ export function BoardPage() {
             <NotesBlock board={board} onShow={setFocused} />
           </div>
         )}
+        {board && !asTable && <PlanningBlocks board={board} phase={shown} zone={company.zone} />}
       </main>
     </div>
   );

@@ -12,7 +12,9 @@ import {
   RecordTemperatureDocument,
   RefuseHoldPointDocument,
   ReleaseHoldPointDocument,
+  StartImprovementDocument,
   StartPhaseDocument,
+  StopImprovementDocument,
   type TypedDocumentString,
 } from '../api/documents.js';
 
@@ -29,6 +31,8 @@ export const CHANGE_DOCUMENTS = {
   liftWeatherHold: LiftWeatherHoldDocument,
   acceptProposal: AcceptProposalDocument,
   dropProposal: DropProposalDocument,
+  startImprovement: StartImprovementDocument,
+  stopImprovement: StopImprovementDocument,
   commitJob: CommitJobDocument,
   bookHookup: BookHookupDocument,
   recordHookup: RecordHookupDocument,
