@@ -81,8 +81,9 @@ describe('a start from nothing', () => {
         const [all, generated] = [begin(input, 99), begin(input, 3)];
         expect(all.fitness).toBeLessThanOrEqual(generated.fitness);
         if (all.fitness < generated.fitness) further++;
-        // Serial, parallel with its forward pass, then pairs of backward and forward: the last pair did not help.
-        expect((all.passes - 3) % 2).toBe(0);
+        // Serial, parallel with its forward pass, job after job; else pairs of backward and forward, two of no help at each end.
+        expect((all.passes - 4) % 2).toBe(0);
+        expect(all.passes).toBeGreaterThanOrEqual(4 + 4 + 4);
       }),
       { numRuns: 60, seed: 20_251_125 },
     );
