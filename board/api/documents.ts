@@ -1912,6 +1912,494 @@ export type StopImprovementMutation = {
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
+export type MomentFieldsFragment = {
+  readonly at: string;
+  readonly basis: StrengthBasis;
+  readonly coldestF: number | null;
+  readonly psi: number | null;
+};
+
+export type OutlookFieldsFragment = {
+  readonly requiredPsi: number;
+  readonly hoursToFirstFreeze: number | null;
+  readonly method: string;
+  readonly assumption: string;
+  readonly mark: string;
+  readonly source: string;
+  readonly caution: string;
+  readonly airKnownUntil: string | null;
+  readonly release: {
+    readonly at: string;
+    readonly basis: StrengthBasis;
+    readonly coldestF: number | null;
+    readonly psi: number | null;
+  } | null;
+  readonly firstFreeze: {
+    readonly at: string;
+    readonly basis: StrengthBasis;
+    readonly coldestF: number | null;
+    readonly psi: number | null;
+  } | null;
+  readonly lowest: {
+    readonly at: string;
+    readonly basis: StrengthBasis;
+    readonly coldestF: number | null;
+    readonly psi: number | null;
+  };
+  readonly freezes: {
+    readonly at: string;
+    readonly basis: StrengthBasis;
+    readonly coldestF: number | null;
+    readonly psi: number | null;
+  } | null;
+  readonly points: ReadonlyArray<{
+    readonly at: string;
+    readonly basis: StrengthBasis;
+    readonly temperatureF: number;
+    readonly coldestF: number;
+    readonly airF: number | null;
+    readonly psi: number;
+  }>;
+};
+
+export type AlarmFieldsFragment = {
+  readonly id: string;
+  readonly kind: string;
+  readonly openedAt: string;
+  readonly finding: {
+    readonly text: string;
+    readonly measured: string;
+    readonly limit: string;
+    readonly mark: string;
+    readonly source: string;
+    readonly caution: string | null;
+  };
+};
+
+export type PlacementCureQueryVariables = Exact<{
+  id: Scalars['ID']['input'];
+  from: Scalars['DateTime']['input'];
+  to: Scalars['DateTime']['input'];
+}>;
+
+export type PlacementCureQuery = {
+  readonly board: { readonly now: string };
+  readonly placement: {
+    readonly id: string;
+    readonly revision: number;
+    readonly material: string;
+    readonly placedAt: string;
+    readonly protectionOffAt: string | null;
+    readonly protectionOffReason: string | null;
+    readonly protectionPlan: { readonly text: string; readonly kinds: ReadonlyArray<string> };
+    readonly protectionOff: {
+      readonly ok: boolean;
+      readonly text: string;
+      readonly measured: string;
+      readonly limit: string;
+      readonly mark: string;
+      readonly source: string;
+    } | null;
+    readonly alarms: ReadonlyArray<{
+      readonly id: string;
+      readonly kind: string;
+      readonly openedAt: string;
+      readonly finding: {
+        readonly text: string;
+        readonly measured: string;
+        readonly limit: string;
+        readonly mark: string;
+        readonly source: string;
+        readonly caution: string | null;
+      };
+    }>;
+    readonly outlook: {
+      readonly requiredPsi: number;
+      readonly hoursToFirstFreeze: number | null;
+      readonly method: string;
+      readonly assumption: string;
+      readonly mark: string;
+      readonly source: string;
+      readonly caution: string;
+      readonly airKnownUntil: string | null;
+      readonly release: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly firstFreeze: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly lowest: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      };
+      readonly freezes: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly points: ReadonlyArray<{
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly temperatureF: number;
+        readonly coldestF: number;
+        readonly airF: number | null;
+        readonly psi: number;
+      }>;
+    };
+  } | null;
+};
+
+export type BranchFieldsFragment = {
+  readonly branch: ProtectionBranch;
+  readonly placedAt: string | null;
+  readonly curedAt: string | null;
+  readonly jobFinish: string | null;
+  readonly allFinish: string | null;
+  readonly equipmentDays: number;
+  readonly heatingHours: number;
+  readonly weatherUnknown: boolean;
+  readonly conflicts: number;
+  readonly cautions: ReadonlyArray<string>;
+  readonly protection: { readonly text: string };
+  readonly placing: {
+    readonly ok: boolean;
+    readonly text: string;
+    readonly mark: string;
+    readonly source: string;
+  } | null;
+  readonly outlook: {
+    readonly requiredPsi: number;
+    readonly hoursToFirstFreeze: number | null;
+    readonly method: string;
+    readonly assumption: string;
+    readonly mark: string;
+    readonly source: string;
+    readonly caution: string;
+    readonly airKnownUntil: string | null;
+    readonly release: {
+      readonly at: string;
+      readonly basis: StrengthBasis;
+      readonly coldestF: number | null;
+      readonly psi: number | null;
+    } | null;
+    readonly firstFreeze: {
+      readonly at: string;
+      readonly basis: StrengthBasis;
+      readonly coldestF: number | null;
+      readonly psi: number | null;
+    } | null;
+    readonly lowest: {
+      readonly at: string;
+      readonly basis: StrengthBasis;
+      readonly coldestF: number | null;
+      readonly psi: number | null;
+    };
+    readonly freezes: {
+      readonly at: string;
+      readonly basis: StrengthBasis;
+      readonly coldestF: number | null;
+      readonly psi: number | null;
+    } | null;
+    readonly points: ReadonlyArray<{
+      readonly at: string;
+      readonly basis: StrengthBasis;
+      readonly temperatureF: number;
+      readonly coldestF: number;
+      readonly airF: number | null;
+      readonly psi: number;
+    }>;
+  } | null;
+};
+
+export type ProtectOrWaitQueryVariables = Exact<{
+  input: ProtectOrWaitInput;
+}>;
+
+export type ProtectOrWaitQuery = {
+  readonly protectOrWait: {
+    readonly cold: boolean;
+    readonly coldRule: string;
+    readonly protect: {
+      readonly branch: ProtectionBranch;
+      readonly placedAt: string | null;
+      readonly curedAt: string | null;
+      readonly jobFinish: string | null;
+      readonly allFinish: string | null;
+      readonly equipmentDays: number;
+      readonly heatingHours: number;
+      readonly weatherUnknown: boolean;
+      readonly conflicts: number;
+      readonly cautions: ReadonlyArray<string>;
+      readonly protection: { readonly text: string };
+      readonly placing: {
+        readonly ok: boolean;
+        readonly text: string;
+        readonly mark: string;
+        readonly source: string;
+      } | null;
+      readonly outlook: {
+        readonly requiredPsi: number;
+        readonly hoursToFirstFreeze: number | null;
+        readonly method: string;
+        readonly assumption: string;
+        readonly mark: string;
+        readonly source: string;
+        readonly caution: string;
+        readonly airKnownUntil: string | null;
+        readonly release: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly firstFreeze: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly lowest: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        };
+        readonly freezes: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly points: ReadonlyArray<{
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly temperatureF: number;
+          readonly coldestF: number;
+          readonly airF: number | null;
+          readonly psi: number;
+        }>;
+      } | null;
+    };
+    readonly wait: {
+      readonly branch: ProtectionBranch;
+      readonly placedAt: string | null;
+      readonly curedAt: string | null;
+      readonly jobFinish: string | null;
+      readonly allFinish: string | null;
+      readonly equipmentDays: number;
+      readonly heatingHours: number;
+      readonly weatherUnknown: boolean;
+      readonly conflicts: number;
+      readonly cautions: ReadonlyArray<string>;
+      readonly protection: { readonly text: string };
+      readonly placing: {
+        readonly ok: boolean;
+        readonly text: string;
+        readonly mark: string;
+        readonly source: string;
+      } | null;
+      readonly outlook: {
+        readonly requiredPsi: number;
+        readonly hoursToFirstFreeze: number | null;
+        readonly method: string;
+        readonly assumption: string;
+        readonly mark: string;
+        readonly source: string;
+        readonly caution: string;
+        readonly airKnownUntil: string | null;
+        readonly release: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly firstFreeze: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly lowest: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        };
+        readonly freezes: {
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly coldestF: number | null;
+          readonly psi: number | null;
+        } | null;
+        readonly points: ReadonlyArray<{
+          readonly at: string;
+          readonly basis: StrengthBasis;
+          readonly temperatureF: number;
+          readonly coldestF: number;
+          readonly airF: number | null;
+          readonly psi: number;
+        }>;
+      } | null;
+    };
+    readonly bare: {
+      readonly requiredPsi: number;
+      readonly hoursToFirstFreeze: number | null;
+      readonly method: string;
+      readonly assumption: string;
+      readonly mark: string;
+      readonly source: string;
+      readonly caution: string;
+      readonly airKnownUntil: string | null;
+      readonly release: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly firstFreeze: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly lowest: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      };
+      readonly freezes: {
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly coldestF: number | null;
+        readonly psi: number | null;
+      } | null;
+      readonly points: ReadonlyArray<{
+        readonly at: string;
+        readonly basis: StrengthBasis;
+        readonly temperatureF: number;
+        readonly coldestF: number;
+        readonly airF: number | null;
+        readonly psi: number;
+      }>;
+    } | null;
+    readonly jobs: ReadonlyArray<{
+      readonly protectFinish: string | null;
+      readonly waitFinish: string | null;
+      readonly waitLaterMinutes: number | null;
+      readonly job: { readonly id: string; readonly number: number; readonly name: string };
+    }>;
+    readonly phase: {
+      readonly id: string;
+      readonly protectionChoice: {
+        readonly id: string;
+        readonly branch: ProtectionBranch;
+        readonly chosenAt: string;
+        readonly reason: string | null;
+        readonly by: { readonly id: string; readonly name: string } | null;
+      } | null;
+    };
+  } | null;
+};
+
+export type RecordPlacementMutationVariables = Exact<{
+  input: RecordPlacementInput;
+}>;
+
+export type RecordPlacementMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PlacementChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type ChangeProtectionMutationVariables = Exact<{
+  input: ChangeProtectionInput;
+}>;
+
+export type ChangeProtectionMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PlacementChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type TakeProtectionOffMutationVariables = Exact<{
+  input: TakeProtectionOffInput;
+}>;
+
+export type TakeProtectionOffMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PlacementChanged' }
+    | { readonly __typename: 'ProtectionMustStay'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type ChooseProtectionMutationVariables = Exact<{
+  input: ChooseProtectionInput;
+}>;
+
+export type ChooseProtectionMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ProtectionChosen' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type RevokeLoggerMutationVariables = Exact<{
+  input: RevokeLoggerInput;
+}>;
+
+export type RevokeLoggerMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'LoggerChanged' }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type RegisterLoggerMutationVariables = Exact<{
+  input: RegisterLoggerInput;
+}>;
+
+export type RegisterLoggerMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'LoggerRegistered';
+        readonly token: string | null;
+        readonly path: string;
+        readonly logger: { readonly id: string; readonly name: string };
+      }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
 export type HookupPageQueryVariables = Exact<{
   id: Scalars['ID']['input'];
 }>;
@@ -2017,6 +2505,14 @@ export type JobPageQuery = {
       readonly town: string;
       readonly frostDepthInches: number;
       readonly frostSource: string;
+      readonly loggers: ReadonlyArray<{
+        readonly id: string;
+        readonly name: string;
+        readonly lastPostAt: string | null;
+        readonly revokedAt: string | null;
+        readonly revision: number;
+        readonly placement: { readonly id: string } | null;
+      }>;
       readonly authority: {
         readonly id: string;
         readonly name: string;
@@ -2149,6 +2645,7 @@ export type JobRecordsQuery = {
         readonly at: string;
         readonly concreteF: number;
         readonly airF: number | null;
+        readonly logger: { readonly id: string; readonly name: string } | null;
       }>;
       readonly strength: {
         readonly psi: number;
@@ -2472,6 +2969,19 @@ export type TodayQuery = {
         readonly id: string;
         readonly placedAt: string;
         readonly phase: { readonly id: string; readonly name: string };
+        readonly alarms: ReadonlyArray<{
+          readonly id: string;
+          readonly kind: string;
+          readonly openedAt: string;
+          readonly finding: {
+            readonly text: string;
+            readonly measured: string;
+            readonly limit: string;
+            readonly mark: string;
+            readonly source: string;
+            readonly caution: string | null;
+          };
+        }>;
         readonly strength: {
           readonly psi: number;
           readonly requiredPsi: number;
@@ -2712,6 +3222,139 @@ export const RefusalFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'RefusalFields' },
 ) as unknown as TypedDocumentString<RefusalFieldsFragment, unknown>;
+export const AlarmFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment AlarmFields on CureAlarm {
+  id
+  kind
+  openedAt
+  finding {
+    text
+    measured
+    limit
+    mark
+    source
+    caution
+  }
+}
+    `,
+  { fragmentName: 'AlarmFields' },
+) as unknown as TypedDocumentString<AlarmFieldsFragment, unknown>;
+export const MomentFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment MomentFields on CureMoment {
+  at
+  basis
+  coldestF
+  psi
+}
+    `,
+  { fragmentName: 'MomentFields' },
+) as unknown as TypedDocumentString<MomentFieldsFragment, unknown>;
+export const OutlookFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment OutlookFields on CureOutlook {
+  requiredPsi
+  hoursToFirstFreeze
+  method
+  assumption
+  mark
+  source
+  caution
+  airKnownUntil
+  release {
+    ...MomentFields
+  }
+  firstFreeze {
+    ...MomentFields
+  }
+  lowest {
+    ...MomentFields
+  }
+  freezes {
+    ...MomentFields
+  }
+  points {
+    at
+    basis
+    temperatureF
+    coldestF
+    airF
+    psi
+  }
+}
+    fragment MomentFields on CureMoment {
+  at
+  basis
+  coldestF
+  psi
+}`,
+  { fragmentName: 'OutlookFields' },
+) as unknown as TypedDocumentString<OutlookFieldsFragment, unknown>;
+export const BranchFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment BranchFields on BranchOutlook {
+  branch
+  placedAt
+  curedAt
+  jobFinish
+  allFinish
+  equipmentDays
+  heatingHours
+  weatherUnknown
+  conflicts
+  cautions
+  protection {
+    text
+  }
+  placing {
+    ok
+    text
+    mark
+    source
+  }
+  outlook {
+    ...OutlookFields
+  }
+}
+    fragment MomentFields on CureMoment {
+  at
+  basis
+  coldestF
+  psi
+}
+fragment OutlookFields on CureOutlook {
+  requiredPsi
+  hoursToFirstFreeze
+  method
+  assumption
+  mark
+  source
+  caution
+  airKnownUntil
+  release {
+    ...MomentFields
+  }
+  firstFreeze {
+    ...MomentFields
+  }
+  lowest {
+    ...MomentFields
+  }
+  freezes {
+    ...MomentFields
+  }
+  points {
+    at
+    basis
+    temperatureF
+    coldestF
+    airF
+    psi
+  }
+}`,
+  { fragmentName: 'BranchFields' },
+) as unknown as TypedDocumentString<BranchFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment HeatingSetFields on HeatingSet {
@@ -3266,6 +3909,260 @@ export const StopImprovementDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<StopImprovementMutation, StopImprovementMutationVariables>;
+export const PlacementCureDocument = new TypedDocumentString(`
+    query PlacementCure($id: ID!, $from: DateTime!, $to: DateTime!) {
+  board(from: $from, to: $to) {
+    now
+  }
+  placement(id: $id) {
+    id
+    revision
+    material
+    placedAt
+    protectionOffAt
+    protectionOffReason
+    protectionPlan {
+      text
+      kinds
+    }
+    protectionOff {
+      ok
+      text
+      measured
+      limit
+      mark
+      source
+    }
+    alarms {
+      ...AlarmFields
+    }
+    outlook {
+      ...OutlookFields
+    }
+  }
+}
+    fragment MomentFields on CureMoment {
+  at
+  basis
+  coldestF
+  psi
+}
+fragment OutlookFields on CureOutlook {
+  requiredPsi
+  hoursToFirstFreeze
+  method
+  assumption
+  mark
+  source
+  caution
+  airKnownUntil
+  release {
+    ...MomentFields
+  }
+  firstFreeze {
+    ...MomentFields
+  }
+  lowest {
+    ...MomentFields
+  }
+  freezes {
+    ...MomentFields
+  }
+  points {
+    at
+    basis
+    temperatureF
+    coldestF
+    airF
+    psi
+  }
+}
+fragment AlarmFields on CureAlarm {
+  id
+  kind
+  openedAt
+  finding {
+    text
+    measured
+    limit
+    mark
+    source
+    caution
+  }
+}`) as unknown as TypedDocumentString<PlacementCureQuery, PlacementCureQueryVariables>;
+export const ProtectOrWaitDocument = new TypedDocumentString(`
+    query ProtectOrWait($input: ProtectOrWaitInput!) {
+  protectOrWait(input: $input) {
+    cold
+    coldRule
+    protect {
+      ...BranchFields
+    }
+    wait {
+      ...BranchFields
+    }
+    bare {
+      ...OutlookFields
+    }
+    jobs {
+      protectFinish
+      waitFinish
+      waitLaterMinutes
+      job {
+        id
+        number
+        name
+      }
+    }
+    phase {
+      id
+      protectionChoice {
+        id
+        branch
+        chosenAt
+        reason
+        by {
+          id
+          name
+        }
+      }
+    }
+  }
+}
+    fragment MomentFields on CureMoment {
+  at
+  basis
+  coldestF
+  psi
+}
+fragment OutlookFields on CureOutlook {
+  requiredPsi
+  hoursToFirstFreeze
+  method
+  assumption
+  mark
+  source
+  caution
+  airKnownUntil
+  release {
+    ...MomentFields
+  }
+  firstFreeze {
+    ...MomentFields
+  }
+  lowest {
+    ...MomentFields
+  }
+  freezes {
+    ...MomentFields
+  }
+  points {
+    at
+    basis
+    temperatureF
+    coldestF
+    airF
+    psi
+  }
+}
+fragment BranchFields on BranchOutlook {
+  branch
+  placedAt
+  curedAt
+  jobFinish
+  allFinish
+  equipmentDays
+  heatingHours
+  weatherUnknown
+  conflicts
+  cautions
+  protection {
+    text
+  }
+  placing {
+    ok
+    text
+    mark
+    source
+  }
+  outlook {
+    ...OutlookFields
+  }
+}`) as unknown as TypedDocumentString<ProtectOrWaitQuery, ProtectOrWaitQueryVariables>;
+export const RecordPlacementDocument = new TypedDocumentString(`
+    mutation RecordPlacement($input: RecordPlacementInput!) {
+  outcome: recordPlacement(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<RecordPlacementMutation, RecordPlacementMutationVariables>;
+export const ChangeProtectionDocument = new TypedDocumentString(`
+    mutation ChangeProtection($input: ChangeProtectionInput!) {
+  outcome: changeProtection(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<ChangeProtectionMutation, ChangeProtectionMutationVariables>;
+export const TakeProtectionOffDocument = new TypedDocumentString(`
+    mutation TakeProtectionOff($input: TakeProtectionOffInput!) {
+  outcome: takeProtectionOff(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<TakeProtectionOffMutation, TakeProtectionOffMutationVariables>;
+export const ChooseProtectionDocument = new TypedDocumentString(`
+    mutation ChooseProtection($input: ChooseProtectionInput!) {
+  outcome: chooseProtection(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<ChooseProtectionMutation, ChooseProtectionMutationVariables>;
+export const RevokeLoggerDocument = new TypedDocumentString(`
+    mutation RevokeLogger($input: RevokeLoggerInput!) {
+  outcome: revokeLogger(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<RevokeLoggerMutation, RevokeLoggerMutationVariables>;
+export const RegisterLoggerDocument = new TypedDocumentString(`
+    mutation RegisterLogger($input: RegisterLoggerInput!) {
+  outcome: registerLogger(input: $input) {
+    __typename
+    ...RefusalFields
+    ... on LoggerRegistered {
+      token
+      path
+      logger {
+        id
+        name
+      }
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<RegisterLoggerMutation, RegisterLoggerMutationVariables>;
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
   hookup(id: $id) {
@@ -3391,6 +4288,16 @@ export const JobPageDocument = new TypedDocumentString(`
       id
       address
       town
+      loggers {
+        id
+        name
+        lastPostAt
+        revokedAt
+        revision
+        placement {
+          id
+        }
+      }
       frostDepthInches
       frostSource
       authority {
@@ -3525,6 +4432,10 @@ export const JobRecordsDocument = new TypedDocumentString(`
         at
         concreteF
         airF
+        logger {
+          id
+          name
+        }
       }
       strength {
         psi
@@ -3853,6 +4764,9 @@ export const TodayDocument = new TypedDocumentString(`
           id
           name
         }
+        alarms {
+          ...AlarmFields
+        }
         strength {
           psi
           requiredPsi
@@ -3903,7 +4817,20 @@ export const TodayDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment ItemFields on HoldPointItem {
+    fragment AlarmFields on CureAlarm {
+  id
+  kind
+  openedAt
+  finding {
+    text
+    measured
+    limit
+    mark
+    source
+    caution
+  }
+}
+fragment ItemFields on HoldPointItem {
   id
   label
   unit

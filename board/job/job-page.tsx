@@ -1,3 +1,6 @@
+import { LoggerBlock } from '../cure/logger-block.js';
+import { places } from '../cure/placement-form.js';
+import { ProtectOrWaitBlock } from '../cure/protect-or-wait-block.js';
 import { JobPageDocument, JobRecordsDocument } from '../api/documents.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
@@ -50,9 +53,15 @@ export function JobPage({ number }: { readonly number: number }) {
               <HeatingSetBlock key={set.id} set={set} zone={zone} />
             ))}
             {records && <HookupList hookups={records.hookups} />}
+            {job.phases
+              .filter((phase) => phase.state === 'waiting' && phase.durationKind === 'work' && places(phase))
+              .map((phase) => (
+                <ProtectOrWaitBlock key={phase.id} phase={phase} zone={zone} />
+              ))}
             {records?.placements.map((placement) => (
               <PlacementBlock key={placement.id} placement={placement} zone={zone} />
             ))}
+            <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />
             <JobJournal jobId={job.id} zone={zone} />
           </>

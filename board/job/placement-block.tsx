@@ -1,6 +1,10 @@
+import { PlacementCure } from '../cure/placement-cure.js';
 import { isoWords } from '../time/moment-words.js';
 import type { JobRecords } from './job-types.js';
 import { Sheet } from './sheet.js';
+
+/** A logger reads hundreds of times; the newest are listed, the drawing has them all. */
+const MOST_READINGS = 24;
 
 interface PlacementBlockProps {
   readonly placement: JobRecords['placements'][number];
@@ -12,17 +16,21 @@ export function PlacementBlock({ placement, zone }: PlacementBlockProps) {
   const { strength, readings } = placement;
   return (
     <>
-      <Sheet title={`Cure: ${placement.phase.name}`} heads={['Read', `In the ${placement.material}`, 'Air']}>
-        {readings.map((reading) => (
+      <Sheet
+        title={`Cure: ${placement.phase.name}`}
+        heads={['Read', `In the ${placement.material}`, 'Air', 'By']}
+      >
+        {readings.slice(-MOST_READINGS).map((reading) => (
           <tr key={reading.id}>
             <th scope="row">{isoWords(reading.at, zone)}</th>
             <td>{reading.concreteF} °F</td>
             <td>{reading.airF === null ? '' : `${reading.airF} °F`}</td>
+            <td>{reading.logger ? reading.logger.name : 'hand'}</td>
           </tr>
         ))}
         {readings.length === 0 && (
           <tr>
-            <td colSpan={3}>No temperature read yet.</td>
+            <td colSpan={4}>No temperature read yet.</td>
           </tr>
         )}
       </Sheet>
@@ -35,6 +43,7 @@ export function PlacementBlock({ placement, zone }: PlacementBlockProps) {
         {isoWords(strength.releaseAt, zone, 'out of sight')}. {strength.method}.{' '}
         <span className="job-caution">{strength.caution}</span>
       </p>
+      <PlacementCure placementId={placement.id} title={`Cure: ${placement.phase.name}`} zone={zone} />
     </>
   );
 }

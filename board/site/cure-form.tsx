@@ -1,4 +1,7 @@
 import type { FormEvent } from 'react';
+import { AlarmList } from '../cure/alarm-list.js';
+import { NumberField, numberIn } from '../cure/number-field.js';
+import { PlacementCure } from '../cure/placement-cure.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { isoWords } from '../time/moment-words.js';
@@ -17,16 +20,17 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
   const { send } = useSends();
   const { company } = useSignedIn();
   const newest = [...placements].sort((a, b) => Date.parse(b.placedAt) - Date.parse(a.placedAt));
+  // The course is drawn for what this hold point waits for: the newest placement.
+  const gated = newest.slice(0, 1);
   const record = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
     const placement = placements.find(({ id }) => id === form.get('placement'));
-    const air = String(form.get('airF')).trim();
     if (!placement) return;
     void send('recordTemperature', `Temperature in ${placement.phase.name}`, {
       placementId: placement.id,
-      concreteF: degrees(form.get('concreteF')),
-      airF: air ? degrees(air) : null,
+      concreteF: numberIn(form, 'concreteF') ?? Number.NaN,
+      airF: numberIn(form, 'airF'),
     });
   };
   return (
@@ -54,8 +58,11 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
               . {strength.caution}
             </p>
           ))}
-          <Degrees name="concreteF" label="Temperature in the concrete or mortar" required />
-          <Degrees name="airF" label="Air beside it (may be left out)" />
+          {newest.slice(1).map(({ id, alarms }) => (
+            <AlarmList key={id} alarms={alarms} zone={company.zone} />
+          ))}
+          <NumberField name="concreteF" label="Temperature in the concrete or mortar" unit="°F" required />
+          <NumberField name="airF" label="Air beside it (may be left out)" unit="°F" />
           <button type="submit" className="act act-strong act-large">
             Record the temperature
           </button>
@@ -74,35 +81,9 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
       >
         Release
       </button>
+      {gated.map(({ id, phase }) => (
+        <PlacementCure key={id} placementId={id} title={`Cure: ${phase.name}`} zone={company.zone} />
+      ))}
     </form>
-  );
-}
-
-const degrees = (text: unknown): number => Number(String(text).replace(',', '.'));
-
-function Degrees({
-  name,
-  label,
-  required = false,
-}: {
-  readonly name: string;
-  readonly label: string;
-  readonly required?: boolean;
-}) {
-  return (
-    <label>
-      {label}
-      <span className="measured">
-        <input
-          name={name}
-          inputMode="decimal"
-          autoComplete="off"
-          pattern="-?[0-9]+([.,][0-9]+)?"
-          title="A number such as 54.5"
-          required={required}
-        />
-        °F
-      </span>
-    </label>
   );
 }

@@ -1,3 +1,5 @@
+import { AlarmList } from '../cure/alarm-list.js';
+import { PlacementForm, places } from '../cure/placement-form.js';
 import { HatchBand } from '../draw/hatch-band.js';
 import { PageLink } from '../routing/page-link.js';
 import { ROLE_WORDS } from '../session/role-words.js';
@@ -50,9 +52,18 @@ export function PhaseCard({ phase, zone }: PhaseCardProps) {
             </ul>
           </div>
         )}
+        <AlarmList
+          alarms={job.placements.flatMap((placement) =>
+            placement.phase.id === phase.id ? placement.alarms : [],
+          )}
+          zone={zone}
+        />
         {phase.durationKind === 'elapsed' && <p>Starts and ends by itself.</p>}
         {may(me.role) && phase.durationKind === 'work' && (
           <StartFinish phase={phase} title={`${job.number} ${title}`} />
+        )}
+        {may(me.role) && phase.state === 'started' && phase.durationKind === 'work' && places(phase) && (
+          <PlacementForm phase={phase} />
         )}
         {may(me.role) &&
           open.map((holdPoint) => <HoldPointSheet key={holdPoint.id} holdPoint={holdPoint} phase={phase} />)}
