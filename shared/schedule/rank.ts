@@ -34,7 +34,7 @@ export function isFrozen(node: Node, input: PlanInput): boolean {
  */
 export function rankPhases(problem: Problem, sequence: readonly Node[]): number[] {
   const tails = tailLengths(problem, sequence);
-  const listed = new Map(problem.input.order?.map((id, place) => [id, place]));
+  const listed = placesOf(problem.input.order ?? []);
   const keys: Key[] = problem.nodes.map((node) => {
     const group =
       hasStarted(node) || hasFinished(node) ? 0 : isPinned(node) || isFrozen(node, problem.input) ? 1 : 2;
@@ -61,12 +61,26 @@ export function rankPhases(problem: Problem, sequence: readonly Node[]): number[
   return ranks;
 }
 
+/** Looked up once an order, however many reasons ask. */
+const orders = new WeakMap<readonly string[], ReadonlyMap<string, number>>();
+
+function placesOf(order: readonly string[]): ReadonlyMap<string, number> {
+  let places = orders.get(order);
+  if (!places) orders.set(order, (places = new Map(order.map((id, place) => [id, place]))));
+  return places;
+}
+
 /** By which rule `first` goes before `second`. */
 export function aheadOf(first: Node, second: Node, input: PlanInput): Ahead {
   if (hasStarted(first) || hasFinished(first)) return 'fact';
   if (isPinned(first)) return 'pin';
   if (isFrozen(first, input)) return 'commitment';
   if (second.ins.some((edge) => edge.from === first)) return 'link';
+  const places = input.order && placesOf(input.order);
+  if (places && !isPinned(second) && !isFrozen(second, input)) {
+    const [a, b] = [places.get(first.id) ?? Infinity, places.get(second.id) ?? Infinity];
+    if (a !== b) return a < b ? 'order' : 'needed';
+  }
   const before = ({ phase }: Node): number => phase.commitment?.start ?? phase.previous?.start ?? Infinity;
   if (before(first) < before(second)) return 'previous';
   if (before(first) > before(second)) return 'needed';

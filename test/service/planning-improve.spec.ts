@@ -92,6 +92,16 @@ describe('a search for a better plan', () => {
     return Promise.all(phases.map((phase) => world.dates(phase)));
   };
 
+  /** So many phases that not every order can be tried: the search goes on until it is stopped. */
+  const makeLonger = async () => {
+    await world.chain('Many', Object.fromEntries([...'abcdefgh'].map((key) => [key, { hours: 3 }])));
+    await world.replan();
+  };
+  /** Waits until a search has told that it has looked at some plans. */
+  const hasLooked = async (id: string) => {
+    while ((await run(id)).schedules < 30) await new Promise((done) => setTimeout(done, 100));
+  };
+
   it('waits for a worker, and changes nothing by itself', async () => {
     const before = await allDates();
     const { improvement } = await start();
@@ -233,9 +243,11 @@ describe('a search for a better plan', () => {
     ['keep', 'offered'],
     ['discard', 'stopped'],
   ])('stopped while it runs to %s what it has found is %s', async (how, state) => {
+    await makeLonger();
     const { improvement } = await start({ seconds: 600 });
     const id = improvement?.id ?? '';
     await improver.begin(id);
+    await hasLooked(id);
     expect(await run(id)).toMatchObject({ state: 'running' });
     await world.office.change('stopImprovement', { improvementId: id, how });
     await improver.settled();
@@ -243,12 +255,14 @@ describe('a search for a better plan', () => {
   });
 
   it('goes back to waiting when its worker is stopped, and another does it', async () => {
+    await makeLonger();
     const { improvement } = await start({ seconds: 600 });
     const id = improvement?.id ?? '';
     await improver.begin(id);
     await improver.close();
     expect(await run(id)).toMatchObject({ state: 'waiting' });
     await improver.begin(id);
+    await hasLooked(id);
     await world.office.change('stopImprovement', { improvementId: id });
     await improver.settled();
     expect(await run(id)).toMatchObject({ state: 'offered' });
@@ -288,6 +302,7 @@ describe('a search for a better plan', () => {
   });
 
   it('says how far it is while it runs', async () => {
+    await makeLonger();
     const hints = service.app
       .get((await import('../../src/platform/hints/hint-bus.js')).HintBus)
       .listen(world.companyId);
