@@ -1,3 +1,5 @@
+import { crewEnergy } from '../bounds/crew-energy.js';
+import { sumOfFinishes } from '../bounds/sum-of-finishes.js';
 import { plan } from '../plan.js';
 import type { Calendar, Crew, Phase, PlanInput } from '../model.js';
 import { objectiveOf, type ObjectiveWeights } from './objective.js';
@@ -5,11 +7,20 @@ import { objectiveOf, type ObjectiveWeights } from './objective.js';
 /**
  * What no plan's objective can be less than: the finishes and lateness of a plan in which nothing waits for crews or equipment. Every phase
  * has a crew of its own that works whenever one of its candidates does, equipment is not counted, and no lag has a most. Disturbance and
- * crew moves count as none.
+ * crew moves count as none. The finishes together are also held against the open hours of the crews.
  */
 export function objectiveBound(input: PlanInput, weights: ObjectiveWeights): number {
-  const { lateness, finish } = objectiveOf(input, plan(withoutRivals(input)), weights);
-  return lateness * weights.lateness + finish * weights.finish;
+  const alone = plan(withoutRivals(input));
+  const { lateness } = objectiveOf(input, alone, weights);
+  const placed = new Set(alone.phases.flatMap(({ id, start }) => (start === null ? [] : [id])));
+  const jobs = alone.jobs.flatMap(({ id, finish }) => (finish === null ? [] : [{ id, finish }]));
+  const inTurn = crewEnergy(
+    input,
+    jobs.map(({ id }) => id),
+    ({ id }) => placed.has(id),
+  );
+  const finishes = jobs.map(({ finish }) => finish);
+  return lateness * weights.lateness + sumOfFinishes(finishes, inTurn, input.now) * weights.finish;
 }
 
 /** The input with hours, weather, links, gates, visits and facts as they are, and nobody to wait for. */

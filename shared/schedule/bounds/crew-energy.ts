@@ -1,0 +1,73 @@
+import { CompiledCalendar } from '../compiled-calendar.js';
+import type { Crew, Phase, PlanInput } from '../model.js';
+import { slot, type Slot, type SlotCount } from '../slot.js';
+
+/**
+ * Finishes that crews cannot beat, whatever the order: work against open hours (the energy relaxation of Baptiste, Le Pape and Nuijten 1999,
+ * applied from now on). For every set of crews the work that only they can do must fit into their open time.
+ *
+ * The k-th job to finish has by then had its own work done, and so have the k − 1 before it; that is at least the work of the k jobs that need
+ * least of those crews. Only work of unstarted phases without a pin counts, as facts may double a crew and pins may run through closed hours.
+ *
+ * @param jobIds jobs that finish
+ * @param counts whether the work of a phase counts
+ * @returns for k = 1, 2 … the earliest slot at which k of the jobs can be finished
+ */
+export function crewEnergy(
+  input: PlanInput,
+  jobIds: readonly string[],
+  counts: (phase: Phase) => boolean = () => true,
+): Slot[] {
+  const calendars = new Map(input.calendars.map(({ id, open }) => [id, CompiledCalendar.of(open)]));
+  const work = input.phases.filter((phase) => isWork(phase) && counts(phase));
+  const candidates = new Map(work.map((phase) => [phase, candidatesOf(phase, input.crews)]));
+  const sets = new Map(
+    [...candidates.values()].map((crews) => [JSON.stringify(crews.map(({ id }) => id)), crews]),
+  );
+  const earliest = jobIds.map(() => input.now);
+  for (const crews of sets.values()) {
+    if (crews.length === 0) continue;
+    const hours = crews.map(({ calendarId }) => calendars.get(calendarId)!);
+    const needs = new Map<string, SlotCount>(jobIds.map((id) => [id, 0]));
+    for (const [{ jobId, duration }, able] of candidates) {
+      const theirs = able.length > 0 && able.every((crew) => crews.includes(crew));
+      const before = needs.get(jobId);
+      if (theirs && before !== undefined) needs.set(jobId, before + duration.slots);
+    }
+    let total = 0;
+    [...needs.values()]
+      .sort((a, b) => a - b)
+      .forEach((need, k) => {
+        total += need;
+        const at = whenWorked(hours, total, input);
+        if (at > earliest[k]!) earliest[k] = at;
+      });
+  }
+  return earliest;
+}
+
+function isWork({ duration, facts, trade, crewId }: Phase): boolean {
+  if (duration.kind !== 'work' || (trade === undefined && crewId === undefined)) return false;
+  return facts?.actualStart === undefined && facts?.pinnedStart === undefined;
+}
+
+function candidatesOf({ trade, crewId }: Phase, crews: readonly Crew[]): Crew[] {
+  return crews.filter(
+    (crew) =>
+      (crewId === undefined || crew.id === crewId) && (trade === undefined || crew.trades.includes(trade)),
+  );
+}
+
+/** The earliest slot by which the crews together have been open so long since now; the horizon's end where they never are. */
+function whenWorked(hours: readonly CompiledCalendar[], total: SlotCount, { now, horizon }: PlanInput): Slot {
+  const open = (t: number): SlotCount =>
+    hours.reduce((sum, one) => sum + one.worked(slot(t)) - one.worked(now), 0);
+  let low: number = now;
+  let high = Math.max(now, horizon);
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (open(middle) >= total) high = middle;
+    else low = middle + 1;
+  }
+  return slot(low);
+}
