@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import type { PlanInput } from '../model.js';
 import { plan } from '../plan.js';
 import { slot } from '../slot.js';
-import { cure, inputWith, link, work } from '../spec-input.js';
+import { cure, inputWith, link, pour, work } from '../spec-input.js';
 import { verify } from '../verify/verify.js';
 import { EngineDecoder } from './engine-decoder.js';
 import { improve } from './improve.js';
@@ -59,8 +59,9 @@ describe('an improvement of a plain project', () => {
 });
 
 describe('an improvement that can go no further', () => {
+  // One pour a day, which leaves hours over that the bound still counts.
   const one = inputWith({
-    phases: Array.from({ length: 12 }, (_, i) => work(`w${String(i).padStart(2, '0')}`, 30)),
+    phases: Array.from({ length: 12 }, (_, i) => pour(`w${String(i).padStart(2, '0')}`, 30)),
   });
 
   test('ends at once where the plan it is given meets the bound', () => {
@@ -106,7 +107,7 @@ describe('without a number of schedules', () => {
   });
 
   test('few phases end by themselves when every order has been tried', () => {
-    const few = inputWith({ phases: [work('a', 9), work('b', 5), work('c', 7)] });
+    const few = inputWith({ phases: [pour('a', 20), pour('b', 18), pour('c', 17)] });
     expect(improve(few, { seed: 1 }).schedules).toBe(6);
   });
 
