@@ -67,7 +67,23 @@ export function checkInput(input: PlanInput): void {
     }
     faults.push(...durationFaults(phase).map((fault) => `${where} ${fault}`));
   }
+  faults.push(...notPlanned(input));
   if (faults.length > 0) throw new PlanInputError(faults);
+}
+
+/** What the model can say and the engine does not plan: refused rather than left out of sight. */
+function notPlanned(input: PlanInput): string[] {
+  return [
+    ...input.links.flatMap(({ id, mostLag }) =>
+      mostLag === undefined ? [] : [`link "${id}" has a greatest lag, which is not planned`],
+    ),
+    ...input.inspections.flatMap(({ id, validFor }) =>
+      validFor === undefined ? [] : [`inspection "${id}" has a time of validity, which is not planned`],
+    ),
+    ...input.phases.flatMap(({ id, keepsCrew }) =>
+      keepsCrew === false ? [`phase "${id}" lets its crew go in a weather hold, which is not planned`] : [],
+    ),
+  ];
 }
 
 function durationFaults({ duration, facts }: Phase): string[] {

@@ -104,7 +104,10 @@ export interface Phase {
   readonly calendarId?: string | undefined;
   /** Weather sets that close it. */
   readonly weatherIds?: readonly string[] | undefined;
-  /** False: while closing weather pauses it, its crew is free for other work. True when left out: the crew waits with it. */
+  /**
+   * False: while closing weather pauses it, its crew is free for other work. True when left out: the crew waits with it. The engine refuses
+   * false: it does not plan that.
+   */
   readonly keepsCrew?: boolean | undefined;
   readonly holds?: readonly EquipmentHold[] | undefined;
   readonly gates?: readonly Gate[] | undefined;
@@ -154,7 +157,10 @@ export interface Link {
   readonly lag: SlotCount;
   /** Working lags count the successor's open time, elapsed ones the clock. */
   readonly lagIn: 'working' | 'elapsed';
-  /** Greatest lag: the successor's end point comes no later than the predecessor's plus this (mortar within so long of mixing). */
+  /**
+   * Greatest lag: the successor's end point comes no later than the predecessor's plus this (mortar within so long of mixing). The engine
+   * refuses links that have one: it does not plan it.
+   */
   readonly mostLag?: SlotCount | undefined;
   /** How the greatest lag is counted; as `lagIn` when left out. */
   readonly mostLagIn?: 'working' | 'elapsed' | undefined;
@@ -209,7 +215,7 @@ export interface Inspection {
   /** Visiting hours. */
   readonly calendarId: string;
   readonly visit: SlotCount;
-  /** By the clock: phases that wait for the visit must start no later than this after its finish. */
+  /** By the clock: phases that wait for the visit must start no later than this after its finish. Refused by the engine: it does not plan it. */
   readonly validFor?: SlotCount | undefined;
   readonly state:
     | { readonly kind: 'open' }
@@ -247,7 +253,7 @@ export interface PlannedPhase {
   readonly fixedBy: 'pin' | 'commitment' | null;
   /** The one constraint that binds its start. */
   readonly reason: Reason;
-  /** Others that bind it at the very same instant: it starts earlier only when all of them give way. */
+  /** Others that bind it at the very same instant: it starts earlier only when all of them give way. The engine lists none: it names one of them. */
   readonly ties: readonly Reason[];
   /** When links alone would have let it start. */
   readonly ready: Slot | null;

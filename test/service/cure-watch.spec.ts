@@ -71,7 +71,7 @@ describe('the watch over what cures', () => {
       readonly lowest: { readonly coldestF: number };
     };
   }
-  const seenIn = (outcome: StepOutcome) => outcome['placement'] as unknown as Seen;
+  const seenIn = (outcome: StepOutcome) => outcome['placement'] as Seen;
   const place = async (more: object = {}): Promise<Seen> => {
     const outcome = await job.foreman.change<StepOutcome>(
       'recordPlacement',

@@ -80,7 +80,6 @@ describe('any company', () => {
           job: fc.integer({ min: 0, max: 3 }),
           slots: fc.integer({ min: 1, max: 60 }),
           trade: fc.constantFrom('mason', 'cable'),
-          keepsCrew: fc.boolean(),
           continuous: fc.boolean(),
         }),
         { minLength: 4, maxLength: 10 },
@@ -99,11 +98,10 @@ describe('any company', () => {
             holds: [{ from: slot(40), to: slot(50), cause: { kind: 'called', holdId: 'h', text: '' } }],
           },
         ],
-        phases: phases.map(({ job, slots, trade, keepsCrew, continuous }, i) =>
+        phases: phases.map(({ job, slots, trade, continuous }, i) =>
           work(`p${i}`, continuous ? Math.min(slots, 32) : slots, {
             jobId: `j${job}`,
             trade,
-            keepsCrew,
             weatherIds: ['site'],
             duration: continuous
               ? { kind: 'work', slots: Math.min(slots, 32), mode: 'continuous' }
