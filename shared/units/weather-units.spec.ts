@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { fromKilometresPerHour, fromMetresPerSecond, fromMillimetres } from './weather-units.js';
+import { fromKilometresPerHour, fromKnots, fromMetresPerSecond, fromMillimetres } from './weather-units.js';
 
 describe('weather units', () => {
   it('100 km/h are 62.137 mph', () => {
@@ -12,6 +12,11 @@ describe('weather units', () => {
 
   it('10 m/s and 36 km/h are one speed', () => {
     expect(fromMetresPerSecond(10)).toBeCloseTo(fromKilometresPerHour(36), 10);
+  });
+
+  // A knot is 1.852 km/h and a mile 1.609344 km, both exact by definition (NIST SP 811).
+  it('10 knots are 11.508 mph', () => {
+    expect(fromKnots(10)).toBeCloseTo(11.508, 3);
   });
 
   it('25.4 mm are an inch', () => {

@@ -13,6 +13,8 @@ export const percent = (value: number): Percent => quantity(value, '%');
 
 /** 1 mile is exactly 1.609344 km. */
 export const fromKilometresPerHour = (value: number): MilesPerHour => milesPerHour(value / 1.609344);
+/** 1 knot is exactly 1.852 km/h. */
+export const fromKnots = (value: number): MilesPerHour => fromKilometresPerHour(value * 1.852);
 /** 1 m/s is 2.236936 mph. */
 export const fromMetresPerSecond = (value: number): MilesPerHour => milesPerHour((value * 3.6) / 1.609344);
 /** 1 in is exactly 25.4 mm. */

@@ -2,6 +2,7 @@ import { inches, type Inches } from '../units/length.js';
 import { celsius, fahrenheit, toFahrenheit, type Fahrenheit } from '../units/temperature.js';
 import {
   fromKilometresPerHour,
+  fromKnots,
   fromMetresPerSecond,
   fromMillimetres,
   milesPerHour,
@@ -66,9 +67,11 @@ export const COLUMNS: Readonly<Record<string, Column<Fahrenheit | MilesPerHour |
   wind_mph: speed('wind', 'mph', 200, milesPerHour),
   wind_kmh: speed('wind', 'km/h', 320, fromKilometresPerHour),
   wind_ms: speed('wind', 'm/s', 90, fromMetresPerSecond),
+  wind_kn: speed('wind', 'kn', 175, fromKnots),
   gust_mph: speed('gust', 'mph', 250, milesPerHour),
   gust_kmh: speed('gust', 'km/h', 400, fromKilometresPerHour),
   gust_ms: speed('gust', 'm/s', 110, fromMetresPerSecond),
+  gust_kn: speed('gust', 'kn', 215, fromKnots),
   rain_chance_pct: chance,
   rain_in: water('in', 10, inches),
   rain_mm: water('mm', 254, fromMillimetres),
