@@ -1912,13 +1912,6 @@ export type StopImprovementMutation = {
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
-export type MomentFieldsFragment = {
-  readonly at: string;
-  readonly basis: StrengthBasis;
-  readonly coldestF: number | null;
-  readonly psi: number | null;
-};
-
 export type OutlookFieldsFragment = {
   readonly requiredPsi: number;
   readonly hoursToFirstFreeze: number | null;
@@ -3222,6 +3215,53 @@ export const RefusalFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'RefusalFields' },
 ) as unknown as TypedDocumentString<RefusalFieldsFragment, unknown>;
+export const OutlookFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment OutlookFields on CureOutlook {
+  requiredPsi
+  hoursToFirstFreeze
+  method
+  assumption
+  mark
+  source
+  caution
+  airKnownUntil
+  release {
+    at
+    basis
+    coldestF
+    psi
+  }
+  firstFreeze {
+    at
+    basis
+    coldestF
+    psi
+  }
+  lowest {
+    at
+    basis
+    coldestF
+    psi
+  }
+  freezes {
+    at
+    basis
+    coldestF
+    psi
+  }
+  points {
+    at
+    basis
+    temperatureF
+    coldestF
+    airF
+    psi
+  }
+}
+    `,
+  { fragmentName: 'OutlookFields' },
+) as unknown as TypedDocumentString<OutlookFieldsFragment, unknown>;
 export const AlarmFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment AlarmFields on CureAlarm {
@@ -3240,57 +3280,6 @@ export const AlarmFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'AlarmFields' },
 ) as unknown as TypedDocumentString<AlarmFieldsFragment, unknown>;
-export const MomentFieldsFragmentDoc = new TypedDocumentString(
-  `
-    fragment MomentFields on CureMoment {
-  at
-  basis
-  coldestF
-  psi
-}
-    `,
-  { fragmentName: 'MomentFields' },
-) as unknown as TypedDocumentString<MomentFieldsFragment, unknown>;
-export const OutlookFieldsFragmentDoc = new TypedDocumentString(
-  `
-    fragment OutlookFields on CureOutlook {
-  requiredPsi
-  hoursToFirstFreeze
-  method
-  assumption
-  mark
-  source
-  caution
-  airKnownUntil
-  release {
-    ...MomentFields
-  }
-  firstFreeze {
-    ...MomentFields
-  }
-  lowest {
-    ...MomentFields
-  }
-  freezes {
-    ...MomentFields
-  }
-  points {
-    at
-    basis
-    temperatureF
-    coldestF
-    airF
-    psi
-  }
-}
-    fragment MomentFields on CureMoment {
-  at
-  basis
-  coldestF
-  psi
-}`,
-  { fragmentName: 'OutlookFields' },
-) as unknown as TypedDocumentString<OutlookFieldsFragment, unknown>;
 export const BranchFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment BranchFields on BranchOutlook {
@@ -3314,45 +3303,49 @@ export const BranchFieldsFragmentDoc = new TypedDocumentString(
     source
   }
   outlook {
-    ...OutlookFields
+    requiredPsi
+    hoursToFirstFreeze
+    method
+    assumption
+    mark
+    source
+    caution
+    airKnownUntil
+    release {
+      at
+      basis
+      coldestF
+      psi
+    }
+    firstFreeze {
+      at
+      basis
+      coldestF
+      psi
+    }
+    lowest {
+      at
+      basis
+      coldestF
+      psi
+    }
+    freezes {
+      at
+      basis
+      coldestF
+      psi
+    }
+    points {
+      at
+      basis
+      temperatureF
+      coldestF
+      airF
+      psi
+    }
   }
 }
-    fragment MomentFields on CureMoment {
-  at
-  basis
-  coldestF
-  psi
-}
-fragment OutlookFields on CureOutlook {
-  requiredPsi
-  hoursToFirstFreeze
-  method
-  assumption
-  mark
-  source
-  caution
-  airKnownUntil
-  release {
-    ...MomentFields
-  }
-  firstFreeze {
-    ...MomentFields
-  }
-  lowest {
-    ...MomentFields
-  }
-  freezes {
-    ...MomentFields
-  }
-  points {
-    at
-    basis
-    temperatureF
-    coldestF
-    airF
-    psi
-  }
-}`,
+    `,
   { fragmentName: 'BranchFields' },
 ) as unknown as TypedDocumentString<BranchFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
@@ -3941,13 +3934,7 @@ export const PlacementCureDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment MomentFields on CureMoment {
-  at
-  basis
-  coldestF
-  psi
-}
-fragment OutlookFields on CureOutlook {
+    fragment OutlookFields on CureOutlook {
   requiredPsi
   hoursToFirstFreeze
   method
@@ -3957,16 +3944,28 @@ fragment OutlookFields on CureOutlook {
   caution
   airKnownUntil
   release {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   firstFreeze {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   lowest {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   freezes {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   points {
     at
@@ -4029,13 +4028,7 @@ export const ProtectOrWaitDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment MomentFields on CureMoment {
-  at
-  basis
-  coldestF
-  psi
-}
-fragment OutlookFields on CureOutlook {
+    fragment OutlookFields on CureOutlook {
   requiredPsi
   hoursToFirstFreeze
   method
@@ -4045,16 +4038,28 @@ fragment OutlookFields on CureOutlook {
   caution
   airKnownUntil
   release {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   firstFreeze {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   lowest {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   freezes {
-    ...MomentFields
+    at
+    basis
+    coldestF
+    psi
   }
   points {
     at
@@ -4086,7 +4091,46 @@ fragment BranchFields on BranchOutlook {
     source
   }
   outlook {
-    ...OutlookFields
+    requiredPsi
+    hoursToFirstFreeze
+    method
+    assumption
+    mark
+    source
+    caution
+    airKnownUntil
+    release {
+      at
+      basis
+      coldestF
+      psi
+    }
+    firstFreeze {
+      at
+      basis
+      coldestF
+      psi
+    }
+    lowest {
+      at
+      basis
+      coldestF
+      psi
+    }
+    freezes {
+      at
+      basis
+      coldestF
+      psi
+    }
+    points {
+      at
+      basis
+      temperatureF
+      coldestF
+      airF
+      psi
+    }
   }
 }`) as unknown as TypedDocumentString<ProtectOrWaitQuery, ProtectOrWaitQueryVariables>;
 export const RecordPlacementDocument = new TypedDocumentString(`

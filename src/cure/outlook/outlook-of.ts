@@ -4,10 +4,15 @@ import type { CureMoment, CureOutlook, CurePoint } from './outlook.model.js';
 /** A drawing shows no more than this of each, measured and predicted. */
 const MOST_POINTS = 120;
 
+/** What comes so long after the strength is reached is of no interest. */
+const AFTERWARDS_MS = 24 * 3_600_000;
+
 /** A prediction as callers see it. */
 export function outlookOf(prediction: CurePrediction, requiredPsi: number): CureOutlook {
   const { points, release, firstFreeze, lowest, freezes, airKnownUntil, source } = prediction;
-  const of = (basis: CurvePoint['basis']) => thinned(points.filter((point) => point.basis === basis));
+  const last = release && firstFreeze ? Math.max(release.at, firstFreeze.at) + AFTERWARDS_MS : Infinity;
+  const of = (basis: CurvePoint['basis']) =>
+    thinned(points.filter((point) => point.basis === basis && (basis === 'measured' || point.at <= last)));
   return {
     points: [...of('measured'), ...of('predicted')].map(pointOf),
     requiredPsi,
