@@ -1,4 +1,5 @@
 import { compareIds, sortedById } from './by-id.js';
+import { canDo } from './can-do.js';
 import { CompiledCalendar } from './compiled-calendar.js';
 import type { Crew, Inspection, Job, Link, Phase, PlanInput } from './model.js';
 import { slot, type Slot, type SlotCount } from './slot.js';
@@ -125,7 +126,7 @@ export class Problem {
       job: jobs.get(phase.jobId)!,
       length: phase.duration.slots,
       needsCrew,
-      crews: needsCrew ? this.crewsFor(phase) : [],
+      crews: needsCrew ? this.crews.filter((crew) => canDo(crew, phase)) : [],
       weather: this.coverOf(phase),
       ins: [],
       outs: [],
@@ -133,14 +134,6 @@ export class Problem {
       visitsAfter: [],
       gated: [],
     };
-  }
-
-  private crewsFor(phase: Phase): Crew[] {
-    return this.crews.filter(
-      (crew) =>
-        (phase.crewId === undefined || crew.id === phase.crewId) &&
-        (phase.trade === undefined || crew.trades.includes(phase.trade)),
-    );
   }
 
   private coverOf(phase: Phase): WeatherCover | null {

@@ -1,5 +1,6 @@
+import { canDo } from '../can-do.js';
 import { CompiledCalendar } from '../compiled-calendar.js';
-import type { Crew, Phase, PlanInput } from '../model.js';
+import type { Phase, PlanInput } from '../model.js';
 import { slot, type Slot, type SlotCount } from '../slot.js';
 
 /**
@@ -20,7 +21,7 @@ export function crewEnergy(
 ): Slot[] {
   const calendars = new Map(input.calendars.map(({ id, open }) => [id, CompiledCalendar.of(open)]));
   const work = input.phases.filter((phase) => isWork(phase) && counts(phase));
-  const candidates = new Map(work.map((phase) => [phase, candidatesOf(phase, input.crews)]));
+  const candidates = new Map(work.map((phase) => [phase, input.crews.filter((crew) => canDo(crew, phase))]));
   const sets = new Map(
     [...candidates.values()].map((crews) => [JSON.stringify(crews.map(({ id }) => id)), crews]),
   );
@@ -49,13 +50,6 @@ export function crewEnergy(
 function isWork({ duration, facts, trade, crewId }: Phase): boolean {
   if (duration.kind !== 'work' || (trade === undefined && crewId === undefined)) return false;
   return facts?.actualStart === undefined && facts?.pinnedStart === undefined;
-}
-
-function candidatesOf({ trade, crewId }: Phase, crews: readonly Crew[]): Crew[] {
-  return crews.filter(
-    (crew) =>
-      (crewId === undefined || crew.id === crewId) && (trade === undefined || crew.trades.includes(trade)),
-  );
 }
 
 /** The earliest slot by which the crews together have been open so long since now; the horizon's end where they never are. */

@@ -1,5 +1,6 @@
 import { crewEnergy } from '../bounds/crew-energy.js';
 import { sumOfFinishes } from '../bounds/sum-of-finishes.js';
+import { canDo } from '../can-do.js';
 import { plan } from '../plan.js';
 import type { Calendar, Crew, Phase, PlanInput } from '../model.js';
 import { objectiveOf, type ObjectiveWeights } from './objective.js';
@@ -30,10 +31,7 @@ function withoutRivals(input: PlanInput): PlanInput {
   const phases = input.phases.map((phase): Phase => {
     const { trade, crewId, holds: _holds, ...rest } = phase;
     if (trade === undefined && crewId === undefined) return rest;
-    const candidates = input.crews.filter(
-      (crew) =>
-        (crewId === undefined || crew.id === crewId) && (trade === undefined || crew.trades.includes(trade)),
-    );
+    const candidates = input.crews.filter((crew) => canDo(crew, phase));
     if (candidates.length === 0) return { ...rest, trade };
     const together = [...new Set(candidates.map(({ calendarId }) => calendarId))].sort();
     const calendarId = `any of ${JSON.stringify(together)}`;

@@ -1,4 +1,5 @@
 import { sortedById } from '../by-id.js';
+import { canDo } from '../can-do.js';
 import type { Link, Phase, PlanInput } from '../model.js';
 
 interface Waiting {
@@ -46,13 +47,8 @@ export function parallelOrder(input: PlanInput, keys: Float64Array, lengths: Int
     waiting.push({ i, phase, ready: Math.max(input.now, ...floors, ...bounds) });
     waiting.sort((a, b) => keys[a.i]! - keys[b.i]! || a.i - b.i);
   };
-  const crewFor = ({ trade, crewId }: Phase, now: number): (typeof crews)[number] | undefined =>
-    crews.find(
-      ({ crew, free }) =>
-        free <= now &&
-        (crewId === undefined || crew.id === crewId) &&
-        (trade === undefined || crew.trades.includes(trade)),
-    );
+  const crewFor = (phase: Phase, now: number): (typeof crews)[number] | undefined =>
+    crews.find(({ crew, free }) => free <= now && canDo(crew, phase));
   const tryStart = ({ i, phase, ready }: Waiting, now: number): boolean => {
     if (ready > now) return false;
     const needsCrew = phase.trade !== undefined || phase.crewId !== undefined;
