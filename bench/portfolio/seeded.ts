@@ -1,10 +1,7 @@
-/** A small seeded generator (mulberry32), so that every run measures the same portfolio. */
+import { seededWords } from '../../shared/schedule/improve/random.js';
+
+/** Whole numbers below a given one, so that every run measures the same. */
 export function seeded(seed: number): (below: number) => number {
-  let state = seed;
-  return (below) => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) % below;
-  };
+  const next = seededWords(seed);
+  return (below) => next() % below;
 }
