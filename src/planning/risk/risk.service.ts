@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { Chance, DateAt } from '../../../shared/schedule/risk/precision.js';
+import type { DateAt } from '../../../shared/schedule/risk/precision.js';
 import type { Risk } from '../../../shared/schedule/risk/risk.js';
 import { SLOT_MINUTES, type Slot } from '../../../shared/schedule/slot.js';
 import { fingerprint } from '../../platform/change/fingerprint.js';
@@ -53,7 +53,6 @@ async function compute(plan: CompanyPlan, samples: number, seed: number): Promis
     low: dateOf(low),
     high: dateOf(high),
   });
-  const chance = (one: Chance | null): Chance | null => one;
   return {
     planNumber: rows.company.planNumber,
     samples: found.samples,
@@ -65,7 +64,7 @@ async function compute(plan: CompanyPlan, samples: number, seed: number): Promis
       fan: fan.map(likely),
       half: likely(half),
       fourFifths: likely(fourFifths),
-      dueKept: chance(dueKept),
+      dueKept,
       causes: causes.map(({ source, slots, share }) => ({
         source,
         hours: (slots * SLOT_MINUTES) / 60,
@@ -75,7 +74,7 @@ async function compute(plan: CompanyPlan, samples: number, seed: number): Promis
     phases: found.phases.map(({ phaseId, critical, commitmentKept }) => ({
       phaseId,
       critical,
-      promiseKept: chance(commitmentKept),
+      promiseKept: commitmentKept,
     })),
   };
 }

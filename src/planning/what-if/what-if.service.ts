@@ -3,14 +3,12 @@ import { applyChanges } from '../../../shared/schedule/change.js';
 import type { Slot } from '../../../shared/schedule/slot.js';
 import { SLOT_MINUTES } from '../../../shared/schedule/slot.js';
 import { shiftsBetween } from '../../../shared/schedule/what-if/what-if.js';
-import { Clock } from '../../platform/clock/clock.js';
 import type { Context } from '../../platform/context.js';
-import { Database } from '../../platform/database/database.js';
 import { type Refusal, Refused } from '../../platform/outcomes/refusal.js';
 import { gather } from '../gather/gather.js';
-import { readRows } from '../gather/read-rows.js';
+import { CompanyPlanner } from '../input/company-plan.js';
 import { ConflictReader } from '../reasons/conflict-reader.js';
-import { computePlan, planKeepingCrews } from '../replan/compute-plan.js';
+import { planKeepingCrews } from '../replan/compute-plan.js';
 import { conflictsOfPlan } from '../replan/plan-rows.js';
 import { demandSupposable, supposedChanges, supposedRows } from './suppose.js';
 import type { WhatIfInput } from './what-if.inputs.js';
@@ -20,17 +18,14 @@ import type { Supposed } from './what-if.model.js';
 @Injectable()
 export class WhatIfService {
   constructor(
-    private readonly database: Database,
-    private readonly clock: Clock,
+    private readonly planner: CompanyPlanner,
     private readonly conflicts: ConflictReader,
   ) {}
 
   /** The differences that a supposition makes to every job. */
   async suppose(ctx: Context, input: WhatIfInput): Promise<Supposed | Refusal> {
-    const now = this.clock.now();
-    const rows = await readRows({ tx: this.database, ctx, now });
-    const computed = computePlan(rows, now.getTime());
-    const { frame, plan: before } = computed;
+    const computed = await this.planner.plan(ctx);
+    const { rows, frame, plan: before } = computed;
     try {
       demandSupposable(input, rows, frame);
     } catch (error) {
