@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { COMMON_PRACTICE } from '../../shared/entry/source.js';
 import type { Phase } from '../../src/generated/prisma/client.js';
 import { RunningJob, type StepOutcome } from '../support/running-job.js';
 import { startService, type TestService } from '../support/service.js';
@@ -42,21 +41,7 @@ describe('protect or wait', () => {
     block = await job.phase('block');
     await job.link(pour, cure);
     await job.link(cure, block);
-    await job.holdPoint(cure, 'footing-strength', {
-      kind: 'cure',
-      gate: 'finish',
-      placementPhaseId: pour.id,
-      items: [
-        {
-          id: 'strength',
-          label: 'Strength',
-          unit: 'psi',
-          limit: { atLeast: 1000 },
-          required: false,
-          source: COMMON_PRACTICE,
-        },
-      ],
-    });
+    await job.strength(cure, pour);
     await job.equipment(5, []);
     for (const kind of ['enclosure', 'heater'])
       await job.office.change('setEquipment', { kind, name: kind, unit: 'piece', quantity: 1 });

@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { COMMON_PRACTICE } from '../../shared/entry/source.js';
 import type { HoldPoint, Phase } from '../../src/generated/prisma/client.js';
 import { ChangeRunner } from '../../src/platform/change/change-runner.js';
 import { contextOf } from '../../src/platform/context.js';
@@ -34,21 +33,7 @@ describe('the watch over what cures', () => {
     pour = await job.phase('footing-pour');
     cure = await job.wait('footing-cure', 24);
     await job.link(pour, cure);
-    strength = await job.holdPoint(cure, 'footing-strength', {
-      kind: 'cure',
-      gate: 'finish',
-      placementPhaseId: pour.id,
-      items: [
-        {
-          id: 'strength',
-          label: 'Strength',
-          unit: 'psi',
-          limit: { atLeast: 1000 },
-          required: false,
-          source: COMMON_PRACTICE,
-        },
-      ],
-    });
+    strength = await job.strength(cure, pour);
     await job.start(pour, { at: '2031-01-06T07:00:00Z' });
   });
   afterAll(() => service.stop());

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { COMMON_PRACTICE } from '../../shared/entry/source.js';
 import type { HoldPoint, Phase } from '../../src/generated/prisma/client.js';
 import { RunningJob, type StepOutcome } from '../support/running-job.js';
 import { startService, type TestService } from '../support/service.js';
@@ -28,21 +27,7 @@ describe('a placement', () => {
     pour = await job.phase('footing-pour');
     cure = await job.wait('footing-cure', 48);
     await job.link(pour, cure);
-    strength = await job.holdPoint(cure, 'footing-strength', {
-      kind: 'cure',
-      gate: 'finish',
-      placementPhaseId: pour.id,
-      items: [
-        {
-          id: 'strength',
-          label: 'Strength',
-          unit: 'psi',
-          limit: { atLeast: 1000 },
-          required: false,
-          source: COMMON_PRACTICE,
-        },
-      ],
-    });
+    strength = await job.strength(cure, pour);
   });
   afterAll(() => service.stop());
 

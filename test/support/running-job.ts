@@ -180,6 +180,25 @@ export class RunningJob {
     });
   }
 
+  /** A hold point that ends a cure: 1,000 psi in what `pour` places. */
+  strength(cure: Phase, pour: Phase): Promise<HoldPoint> {
+    return this.holdPoint(cure, 'footing-strength', {
+      kind: 'cure',
+      gate: 'finish',
+      placementPhaseId: pour.id,
+      items: [
+        {
+          id: 'strength',
+          label: 'Strength',
+          unit: 'psi',
+          limit: { atLeast: 1000 },
+          required: false,
+          source: COMMON_PRACTICE,
+        },
+      ],
+    });
+  }
+
   /** An inspection before the start of a phase, with its hold point. */
   async inspection(phase: Phase, key = 'footing'): Promise<{ inspection: Inspection; holdPoint: HoldPoint }> {
     const inspection = await this.database.inspection.create({
