@@ -52,6 +52,9 @@ describe('the office asks the plan', () => {
       await better.getByText('Waits for a worker').waitFor();
       await keepScreen(page, `planning-${name}`, true);
       expect(await findings(page)).toEqual([]);
+      // However much the blocks below have to say, the drawing keeps more than half of the screen.
+      const { height } = (await page.locator('.chart').boundingBox()) ?? { height: 0 };
+      expect(height).toBeGreaterThan(screen.viewport.height / 2);
       await better.getByRole('button', { name: 'Stop and throw away' }).press('Enter');
       await better.getByText('thrown away').waitFor();
       await page.context().close();
