@@ -1019,6 +1019,8 @@ export type SaveWeatherLimitsInput = {
   readonly limits: Scalars['String']['input'];
   /** Name as shown; left out keeps the one it has. */
   readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** What must be done, as JSON in the form that requirementsBody gives; left out keeps what is in force. */
+  readonly requirements?: InputMaybe<Scalars['String']['input']>;
   /** Revision that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };

@@ -4,7 +4,7 @@ import { AFFINITY_SOURCE } from './hydration/affinity.js';
 import { ORDINARY_HEAT_SOURCE } from './hydration/hydration-heat.js';
 import { HYDRATION_SOURCE } from './hydration/hydration.js';
 import { MIXING_SOURCE } from './mixing-temperature.js';
-import { EVAPORATION_SOURCE } from './rules/evaporation.js';
+import { EVAPORATION_SOURCE } from '../weather/evaporation.js';
 import { LARGEST_DIFFERENCE_SOURCE } from './rules/largest-difference.js';
 import { SETTING_SOURCE } from './setting.js';
 import { EDGE_SOURCE } from './thermal/edge-factor.js';

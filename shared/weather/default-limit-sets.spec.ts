@@ -3,7 +3,7 @@ import { inches } from '../units/length.js';
 import { fahrenheit } from '../units/temperature.js';
 import { epochMs } from '../units/time.js';
 import { milesPerHour, percent } from '../units/weather-units.js';
-import { checkLimitSets } from './check-limit-sets.js';
+import { checkLimits } from './check-limits.js';
 import { DEFAULT_LIMIT_SETS } from './default-limit-sets.js';
 import { exceeds } from './exceeds.js';
 import type { ForecastHour } from './forecast.js';
@@ -70,51 +70,12 @@ describe('the limits a company starts from', () => {
 
   it('each have a source', () => {
     for (const set of DEFAULT_LIMIT_SETS)
-      for (const limit of set.limits) expect(limit.source.text).not.toBe('');
-  });
-});
-
-describe('limits that a company edits', () => {
-  const copy = () => JSON.parse(JSON.stringify(DEFAULT_LIMIT_SETS)) as Record<string, unknown>[];
-  const faults = (value: unknown) => {
-    const check = checkLimitSets(value);
-    return check.ok ? [] : check.faults.map((fault) => `${fault.path}: ${fault.message}`);
-  };
-  const edited = (more: Record<string, unknown>) => {
-    const sets = copy();
-    Object.assign((sets[3]?.['limits'] as Record<string, unknown>[])[0] ?? {}, more);
-    return faults(sets);
-  };
-
-  it('come back from JSON as they went', () => {
-    expect(checkLimitSets(copy())).toEqual({ ok: true, sets: DEFAULT_LIMIT_SETS });
+      for (const limit of [...set.limits, ...set.requirements]) expect(limit.source.text).not.toBe('');
   });
 
-  it('may be changed', () => {
-    expect(edited({ value: 25, inclusive: false, aheadHours: 12 })).toEqual([]);
-  });
-
-  it.each<[Record<string, unknown>, string]>([
-    [{ value: 200 }, '[3].limits[0].value: must be -60 to 130 °F, got 200'],
-    [{ value: '20' }, '[3].limits[0].value: must be a number in °F, got "20"'],
-    [{ measure: 'snow' }, '[3].limits[0].measure: must be one of temperature, wind'],
-    [{ stop: 'near' }, '[3].limits[0].stop: must be one of below, above'],
-    [{ aheadHours: 1.5 }, '[3].limits[0].aheadHours: must be a whole number'],
-    [{ liftedBy: 'tent' }, '[3].limits[0].liftedBy: must be a list'],
-    [{ and: { measure: 'wind', above: -1 } }, '[3].limits[0].and.above: must be 0 to 150 mph'],
-    [{ id: 'rain-amount' }, '[3].limits: two limits have the id "rain-amount"'],
-    [{ source: 'me' }, '[3].limits[0].source: must be an object'],
-    [{ colour: 'grey' }, '[3].limits[0].colour: unknown name'],
-  ])('%j is refused with its place', (more, message) => {
-    expect(edited(more).join('\n')).toContain(message);
-  });
-
-  it('with one key twice are refused', () => {
-    const sets = copy();
-    expect(faults([...sets, sets[0]])).toEqual([': two sets have the key "demolition"; rename one of them']);
-  });
-
-  it.each([null, {}, 'limits'])('%p are none', (value) => {
-    expect(faults(value)).toHaveLength(1);
+  it('come back from JSON as they went: every one passes the check', () => {
+    for (const { limits, requirements } of DEFAULT_LIMIT_SETS)
+      for (const list of [limits, requirements])
+        expect(checkLimits(JSON.parse(JSON.stringify(list)))).toEqual({ ok: true, limits: list });
   });
 });

@@ -1,19 +1,8 @@
-import { COMMON_PRACTICE, fromMemory, published, type Source } from '../entry/source.js';
+import { COMMON_PRACTICE, fromMemory, published } from '../entry/source.js';
+import { CONCRETE_REQUIREMENTS, CONCRETE_SOURCE } from './concrete-requirements.js';
+import { over, under } from './given-limit.js';
+import { MASONRY_REQUIREMENTS, MASONRY_SOURCE } from './masonry-requirements.js';
 import type { WeatherLimit, WeatherLimitSet } from './weather-limit.js';
-import { MASONRY_SOURCE } from './masonry-steps.js';
-
-type Given = Pick<WeatherLimit, 'id' | 'measure' | 'value' | 'text'> & Partial<WeatherLimit>;
-
-const limit = (stop: 'below' | 'above', source: Source, given: Given): WeatherLimit => ({
-  stop,
-  inclusive: false,
-  aheadHours: 0,
-  liftedBy: [],
-  source,
-  ...given,
-});
-const under = (source: Source, given: Given): WeatherLimit => limit('below', source, given);
-const over = (source: Source, given: Given): WeatherLimit => limit('above', source, given);
 
 const TENT = ['enclosure'] as const;
 
@@ -22,6 +11,8 @@ const rain = (value: number, more: Partial<WeatherLimit> = {}): WeatherLimit =>
   over(COMMON_PRACTICE, { id: 'rain-amount', measure: 'rainAmount', value, text: 'Rain', ...more });
 const rainChance = (value: number, more: Partial<WeatherLimit> = {}): WeatherLimit =>
   over(COMMON_PRACTICE, { id: 'rain-chance', measure: 'rainChance', value, text: 'Chance of rain', ...more });
+/** Faces that sealant must stick to are dry so long after rain: common practice. */
+const DRYING_HOURS = 6;
 const gust = (value: number): WeatherLimit =>
   over(COMMON_PRACTICE, { id: 'gust', measure: 'gust', value, text: 'Gusts' });
 
@@ -45,7 +36,7 @@ const HOT: WeatherLimit[] = [
 
 /** Where a company starts: a set of limits for each kind of work that the template names. All of it may be edited. */
 export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
-  { key: 'demolition', name: 'Demo', limits: [rain(0.1), gust(35)] },
+  { key: 'demolition', name: 'Demo', limits: [rain(0.1), gust(35)], requirements: [] },
   {
     key: 'digging',
     name: 'Digging',
@@ -58,23 +49,19 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
         text: 'Ground freezes while open',
       }),
     ],
+    requirements: [],
   },
   {
     key: 'concrete',
     name: 'Concrete',
     limits: [
-      under(
-        published(
-          'ACI 306.1-90 as restated by Beall 2004: mixed 60–70 °F and kept at 55 °F under protection',
-        ),
-        {
-          id: 'concrete-cold',
-          measure: 'temperature',
-          value: 40,
-          liftedBy: ['blanket', 'enclosure'],
-          text: 'Too cold to place without protection',
-        },
-      ),
+      under(CONCRETE_SOURCE, {
+        id: 'concrete-cold',
+        measure: 'temperature',
+        value: 40,
+        liftedBy: ['blanket', 'enclosure'],
+        text: 'Too cold to place without protection',
+      }),
       under(COMMON_PRACTICE, {
         id: 'concrete-severe',
         measure: 'temperature',
@@ -90,6 +77,7 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
         text: 'Too hot to place',
       }),
     ],
+    requirements: CONCRETE_REQUIREMENTS,
   },
   {
     key: 'masonry',
@@ -107,11 +95,13 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
       rainChance(80, { liftedBy: TENT }),
       ...HOT,
     ],
+    requirements: MASONRY_REQUIREMENTS,
   },
   {
     key: 'dry',
     name: 'Dry work',
     limits: [rain(0.01, { liftedBy: TENT }), rainChance(60, { liftedBy: TENT })],
+    requirements: [],
   },
   {
     key: 'cable',
@@ -127,6 +117,7 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
       rain(0.01, { liftedBy: TENT }),
       rainChance(60, { liftedBy: TENT }),
     ],
+    requirements: [],
   },
   {
     key: 'veneer',
@@ -151,6 +142,7 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
       rain(0.05, { aheadHours: 4, liftedBy: TENT }),
       ...HOT,
     ],
+    requirements: [],
   },
   {
     key: 'stone',
@@ -166,6 +158,7 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
       rain(0.05, { aheadHours: 4, liftedBy: TENT }),
       ...HOT,
     ],
+    requirements: [],
   },
   {
     key: 'sealant',
@@ -184,8 +177,9 @@ export const DEFAULT_LIMIT_SETS: readonly WeatherLimitSet[] = [
         value: 90,
         text: 'Too hot for sealant',
       }),
-      rain(0.01, { liftedBy: TENT }),
+      rain(0.01, { backHours: DRYING_HOURS, liftedBy: TENT, text: 'Rain, or faces still wet from it' }),
       rainChance(50, { liftedBy: TENT }),
     ],
+    requirements: [],
   },
 ];

@@ -1,8 +1,9 @@
+import type { Source } from '../entry/source.js';
 import type { EpochMs } from '../units/time.js';
-import type { ForecastHour } from './forecast.js';
+import { isBeyond } from './exceeds.js';
 import { LIMIT_UNITS, type WeatherLimit } from './weather-limit.js';
 
-/** Why a stretch is closed: the limit, and the worst hour of those that exceed it. */
+/** Why a stretch is closed, or what asks for something: the limit, and the worst hour of those that break it. */
 export interface WeatherCause {
   readonly limitId: string;
   readonly label: string;
@@ -12,24 +13,40 @@ export interface WeatherCause {
   /** Start of the hour with that value. */
   readonly hour: EpochMs;
   readonly text: string;
+  readonly source: Source;
 }
 
-/** The cause that one hour is. The hour has a value: it exceeds the limit. */
-export function weatherCause(limit: WeatherLimit, hour: ForecastHour, value: number): WeatherCause {
+/** The cause that one hour with its value is. */
+export function weatherCause(limit: WeatherLimit, hour: EpochMs, value: number): WeatherCause {
   const unit = LIMIT_UNITS[limit.measure];
-  const bound = `${limit.value} ${unit}`;
-  const shown = `${Math.round(value * 100) / 100} ${unit}`;
-  const compared =
-    value === limit.value ? `at ${bound}` : `${limit.stop === 'below' ? 'under' : 'over'} ${bound}`;
+  const shown = `${limit.dailyMean ? 'daily mean ' : ''}${rounded(limit, value)} ${unit}`;
   return {
     limitId: limit.id,
     label: limit.text,
     value,
     limit: limit.value,
     unit,
-    hour: hour.at,
-    text: `${limit.text}: ${shown}, ${compared}`,
+    hour,
+    text: `${limit.text}: ${shown}, ${compared(limit, value)}`,
+    source: limit.source,
   };
+}
+
+const rounded = ({ measure }: WeatherLimit, value: number): number => {
+  const scale = measure === 'evaporation' ? 1000 : 100;
+  return Math.round(value * scale) / scale;
+};
+
+function compared(limit: WeatherLimit, value: number): string {
+  const unit = LIMIT_UNITS[limit.measure];
+  const below = limit.stop === 'below';
+  if (isBeyond(limit, value))
+    return value === limit.value
+      ? `at ${limit.value} ${unit}`
+      : `${below ? 'under' : 'over'} ${limit.value} ${unit}`;
+  if (!limit.reopen) return `closed since it was ${below ? 'under' : 'over'} ${limit.value} ${unit}`;
+  const { value: bound, hours } = limit.reopen;
+  return `closed until ${below ? 'over' : 'under'} ${bound} ${unit}${hours > 0 ? ` for ${hours} h` : ''}`;
 }
 
 /** The worse of two causes of one limit; of equal ones the earlier. */

@@ -3,44 +3,15 @@ import fc from 'fast-check';
 import { COMMON_PRACTICE } from '../entry/source.js';
 import { inches } from '../units/length.js';
 import { fahrenheit } from '../units/temperature.js';
-import { epochMs, HOUR_MS } from '../units/time.js';
-import { milesPerHour, percent } from '../units/weather-units.js';
+import { epochMs } from '../units/time.js';
+import { milesPerHour } from '../units/weather-units.js';
 import { exceeds } from './exceeds.js';
-import type { Forecast, ForecastHour } from './forecast.js';
+import type { Forecast } from './forecast.js';
+import { coldLimit as limit, fairHour as hour, h, inHours, temperatures } from './testing/hour-values.js';
 import type { WeatherLimit } from './weather-limit.js';
 import { weatherWindows } from './weather-windows.js';
 
-const START = Date.UTC(2026, 0, 14, 11);
-const h = (hour: number) => epochMs(START + hour * HOUR_MS);
-
-const hour = (i: number, values: Partial<ForecastHour> = {}): ForecastHour => ({
-  at: h(i),
-  temperature: fahrenheit(50),
-  dewPoint: null,
-  wind: milesPerHour(5),
-  gust: milesPerHour(9),
-  rainChance: percent(0),
-  rainAmount: inches(0),
-  ...values,
-});
-const temperatures = (...values: (number | null)[]): Forecast => ({
-  issuedAt: h(-1),
-  hours: values.map((value, i) => hour(i, { temperature: value === null ? null : fahrenheit(value) })),
-});
-const limit = (more: Partial<WeatherLimit> = {}): WeatherLimit => ({
-  id: 'cold',
-  measure: 'temperature',
-  stop: 'below',
-  value: 40,
-  inclusive: false,
-  aheadHours: 0,
-  liftedBy: [],
-  text: 'Too cold',
-  source: COMMON_PRACTICE,
-  ...more,
-});
-const closedHours = (windows: ReturnType<typeof weatherWindows>) =>
-  windows.closed.map(({ from, to }) => [(from - START) / HOUR_MS, (to - START) / HOUR_MS]);
+const closedHours = (windows: ReturnType<typeof weatherWindows>) => inHours(windows.closed);
 
 describe('one limit', () => {
   it('closes the hours that exceed it, merged, with the worst of them as the cause', () => {
@@ -58,6 +29,7 @@ describe('one limit', () => {
         unit: '°F',
         hour: h(2),
         text: 'Too cold: 36 °F, under 40 °F',
+        source: COMMON_PRACTICE,
       },
     ]);
     expect(windows.unknown).toEqual([]);
@@ -130,6 +102,27 @@ describe('looking ahead', () => {
   it('cannot tell about the last hours of a forecast', () => {
     const windows = weatherWindows([ahead], temperatures(50, 50, 50, 50, 50), h(0), h(5));
     expect(windows.unknownAfter).toBe(h(2));
+  });
+});
+
+describe('looking back', () => {
+  const back = limit({ backHours: 2 });
+
+  it('closes the hours after the bad one', () => {
+    const windows = weatherWindows([back], temperatures(50, 50, 39, 50, 50, 50, 50), h(0), h(7));
+    expect(closedHours(windows)).toEqual([[2, 5]]);
+  });
+
+  it('sees a bad hour before what was asked', () => {
+    const windows = weatherWindows([back], temperatures(50, 50, 39, 50, 50, 50), h(3), h(6));
+    expect(closedHours(windows)).toEqual([[3, 5]]);
+    expect(windows.closed[0]?.causes[0]).toMatchObject({ value: 39, hour: h(2) });
+  });
+
+  it('cannot tell about the first hours of a record', () => {
+    const windows = weatherWindows([back], temperatures(50, 50, 50, 50), h(0), h(4));
+    expect(inHours(windows.unknown)).toEqual([[0, 2]]);
+    expect(windows.unknownAfter).toBeNull();
   });
 });
 

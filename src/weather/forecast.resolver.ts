@@ -6,7 +6,7 @@ import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { Site, SiteReader } from '../sites/sites.face.js';
 import { Forecast, ForecastHour, ForecastReceived } from './forecast.model.js';
 import { ForecastsService } from './forecasts.service.js';
-import { coreForecast } from './stored-forecast.js';
+import { ownHours } from './stored-forecast.js';
 import { UploadForecastInput } from './weather.inputs.js';
 import { UploadForecastOutcome } from './weather.outcomes.js';
 
@@ -31,8 +31,8 @@ export class ForecastResolver {
   ): ForecastHour[] {
     const after = from?.getTime() ?? -Infinity;
     const before = to?.getTime() ?? Infinity;
-    return coreForecast(row)
-      .hours.filter(({ at }) => at + HOUR_MS > after && at < before)
+    return ownHours(row)
+      .filter(({ at }) => at + HOUR_MS > after && at < before)
       .map((hour) => ({
         at: new Date(hour.at),
         temperatureF: hour.temperature,

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Prisma } from '../generated/prisma/client.js';
 import { HOUR_MS } from '../../shared/units/time.js';
 import type { ForecastFault, ForecastRead } from '../../shared/weather/forecast-fault.js';
+import { earlierHours } from '../../shared/weather/earlier-hours.js';
 import type { Forecast } from '../../shared/weather/forecast.js';
 import { readForecastCsv } from '../../shared/weather/read-forecast-csv.js';
 import { readForecastJson } from '../../shared/weather/read-forecast-json.js';
@@ -16,6 +17,8 @@ import { InvalidInput } from '../platform/outcomes/invalid-input.js';
 import { parseInput } from '../platform/outcomes/parse-input.js';
 import { Refused } from '../platform/outcomes/refusal.js';
 import { ForecastFormat, type UploadForecastInput } from './weather.inputs.js';
+import { newestForecastIds } from './newest-forecasts.js';
+import { coreForecast } from './stored-forecast.js';
 import { syncForecastHolds } from './sync-forecast-holds.js';
 
 /** How far clocks may differ before a forecast is said to come from the future. */
@@ -57,6 +60,7 @@ export class ForecastsService {
           issuedAt: new Date(forecast.issuedAt),
           receivedAt: change.now,
           hours: forecast.hours as unknown as Prisma.InputJsonArray,
+          earlierHours: await hoursBefore(change, site.id, forecast),
         },
       });
       change.record({
@@ -74,6 +78,19 @@ export class ForecastsService {
       return { siteId: site.id, hours: forecast.hours.length, notes: notes.map((note) => ({ ...note })) };
     });
   }
+}
+
+/** What the forecast in use until now says of the hours before the new one's first. */
+async function hoursBefore(
+  { ctx, tx }: Change,
+  siteId: string,
+  { hours: [first] }: Forecast,
+): Promise<Prisma.InputJsonArray> {
+  const before = await tx.forecast.findMany({
+    where: { companyId: ctx.companyId, id: { in: await newestForecastIds(tx, ctx.companyId, [siteId]) } },
+  });
+  const known = before.flatMap((row) => coreForecast(row).hours);
+  return (first ? earlierHours(known, first.at) : []) as unknown as Prisma.InputJsonArray;
 }
 
 function readFile({ format, text }: UploadForecastInput): ForecastRead<Forecast> {

@@ -5,6 +5,7 @@ import { epochMs, HOUR_MS } from '../../shared/units/time.js';
 import type { Change } from '../platform/change/change.js';
 import { limitSetsInForce } from './limit-sets.js';
 import { protectionOf } from './protection.js';
+import { storeCauses } from './stored-causes.js';
 import { answeredFor, standingHold } from './standing-hold.js';
 
 /** How far ahead a forecast holds work. */
@@ -81,14 +82,7 @@ function facts(stretch: ClosedStretch) {
   return {
     endsAt: new Date(stretch.to),
     reason: causes.map(({ text }) => text).join('; '),
-    detail: causes.map(({ limitId, label, value, limit, unit, hour }) => ({
-      limitId,
-      label,
-      value,
-      limit,
-      unit,
-      hour: new Date(hour).toISOString(),
-    })),
+    detail: storeCauses(causes),
   };
 }
 

@@ -30,6 +30,19 @@ export class WeatherHold {
   })
   readonly reason!: string;
 
+  @Field(() => String, {
+    nullable: true,
+    description:
+      'What brought the forecast’s hold about: a forecast, changed limits, protection, a moved plan.',
+  })
+  readonly openedFor!: string | null;
+
+  @Field(() => GraphQLISODateTime, {
+    nullable: true,
+    description: 'When it was opened or called; null when that was not recorded.',
+  })
+  readonly openedAt!: Date | null;
+
   @Field(() => GraphQLISODateTime, {
     nullable: true,
     description: 'When it was lifted; null while it stands.',

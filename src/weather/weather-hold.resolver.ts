@@ -7,7 +7,10 @@ import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { Site, SiteReader } from '../sites/sites.face.js';
 import { WeatherHold, WeatherHoldChanged } from './weather-hold.model.js';
 import { WeatherHoldsService } from './weather-holds.service.js';
+import { shownCause } from './shown-windows.js';
+import { storedCauses } from './stored-causes.js';
 import { WeatherReader } from './weather-reader.js';
+import { WeatherCause } from './weather-windows.model.js';
 import { CallWeatherHoldInput, LiftWeatherHoldInput } from './weather.inputs.js';
 import { CallWeatherHoldOutcome, LiftWeatherHoldOutcome } from './weather.outcomes.js';
 
@@ -50,6 +53,14 @@ export class WeatherHoldResolver {
   @ResolveField(() => Person, { nullable: true, description: 'Who called it; null when the forecast did.' })
   calledBy(@Ctx() ctx: Context, @Parent() hold: WeatherHoldRow) {
     return hold.calledById && this.people.byId(ctx, hold.calledById);
+  }
+
+  @ResolveField(() => [WeatherCause], {
+    description:
+      'The limits that the forecast breaks, with the worst hour of each; none when a person called it.',
+  })
+  causes(@Parent() hold: WeatherHoldRow): WeatherCause[] {
+    return storedCauses(hold.detail).map(shownCause);
   }
 
   @Mutation(() => CallWeatherHoldOutcome, {

@@ -47,6 +47,7 @@ export class WeatherHoldsService {
           startsAt,
           endsAt,
           reason,
+          openedAt: change.now,
           calledById: ctx.personId || null,
         },
       });

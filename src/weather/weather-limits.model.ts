@@ -1,7 +1,9 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 
-/** One limit of the weather for a kind of work. */
-@ObjectType({ description: 'One limit of the weather for a kind of work.' })
+/** One limit of the weather for a kind of work, or one thing the weather asks for. */
+@ObjectType({
+  description: 'One limit of the weather for a kind of work, or one thing that the weather asks for.',
+})
 export class WeatherLimit {
   @Field(() => ID, { description: 'Id of the limit, unique within its set.' })
   readonly id!: string;
@@ -9,11 +11,19 @@ export class WeatherLimit {
   @Field(() => String, { description: 'The limit in words.' })
   readonly label!: string;
 
+  @Field(() => String, {
+    description: 'What it looks at: temperature, wind, gust, rainChance, rainAmount, evaporation.',
+  })
+  readonly measure!: string;
+
   @Field(() => Float, { description: 'The figure.' })
   readonly value!: number;
 
   @Field(() => String, { description: 'Unit of the figure.' })
   readonly unit!: string;
+
+  @Field(() => [String], { description: 'Kinds of protection that lift it when they stand.' })
+  readonly liftedBy!: readonly string[];
 
   @Field(() => String, {
     description:
@@ -23,6 +33,9 @@ export class WeatherLimit {
 
   @Field(() => String, { description: 'The document it comes from, or what is known about it.' })
   readonly source!: string;
+
+  @Field(() => String, { description: 'The limit as JSON, as it stands in the body of a set.' })
+  readonly body!: string;
 }
 
 /** The limits of the weather that close a kind of work. */

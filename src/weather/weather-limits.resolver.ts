@@ -1,9 +1,9 @@
 import { Args, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
-import { LIMIT_UNITS } from '../../shared/weather/weather-limit.js';
+import { FREEZE_THAW_LIMIT } from '../../shared/weather/freeze-thaw-limit.js';
 import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import type { LimitSetInForce } from './limit-sets.js';
-import { limitWords } from './limit-words.js';
+import { shownLimit, shownRequirement } from './shown-limit.js';
 import { WeatherLimit, WeatherLimitSet, WeatherLimitsSaved } from './weather-limits.model.js';
 import { WeatherLimitsService } from './weather-limits.service.js';
 import { WeatherReader } from './weather-reader.js';
@@ -27,19 +27,31 @@ export class WeatherLimitsResolver {
 
   @ResolveField(() => [WeatherLimit], { description: 'The limits; each of them closes the work by itself.' })
   limits(@Parent() set: LimitSetInForce): WeatherLimit[] {
-    return set.limits.map((limit) => ({
-      id: limit.id,
-      label: limitWords(limit),
-      value: limit.value,
-      unit: LIMIT_UNITS[limit.measure],
-      mark: limit.source.mark,
-      source: limit.source.text,
-    }));
+    return set.limits.map(shownLimit);
+  }
+
+  @ResolveField(() => [WeatherLimit], {
+    description: 'What the weather asks for while the work goes on; none of it closes the work.',
+  })
+  requirements(@Parent() set: LimitSetInForce): WeatherLimit[] {
+    return set.requirements.map(shownRequirement);
   }
 
   @ResolveField(() => String, { description: 'The limits as JSON, to edit and save.' })
   body(@Parent() set: LimitSetInForce): string {
     return JSON.stringify(set.limits);
+  }
+
+  @ResolveField(() => String, { description: 'The requirements as JSON, to edit and save.' })
+  requirementsBody(@Parent() set: LimitSetInForce): string {
+    return JSON.stringify(set.requirements);
+  }
+
+  @Query(() => [WeatherLimit], {
+    description: 'Limits that no set has unless the company takes them into its own.',
+  })
+  weatherLimitOptions(): WeatherLimit[] {
+    return [shownLimit(FREEZE_THAW_LIMIT)];
   }
 
   @Mutation(() => SaveWeatherLimitsOutcome, { description: 'Saves the weather limits of a kind of work.' })

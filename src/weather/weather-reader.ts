@@ -59,10 +59,12 @@ export class WeatherReader {
     return found.filter((hold) => hold !== null);
   }
 
-  /** The limits in force, the company's own before the defaults. */
+  /** The limits in force, the company's own before the defaults; read once a request. */
   async limitSets(ctx: Context): Promise<LimitSetInForce[]> {
-    return limitSetsInForce(
-      await this.database.weatherLimitSet.findMany({ where: { companyId: ctx.companyId } }),
-    );
+    const sets = await batchedOne<LimitSetInForce[]>(ctx, 'weather limits in force', async ([companyId]) => {
+      const rows = await this.database.weatherLimitSet.findMany({ where: { companyId: ctx.companyId } });
+      return [[companyId ?? '', limitSetsInForce(rows)]];
+    }).load(ctx.companyId);
+    return sets ?? [];
   }
 }

@@ -44,6 +44,13 @@ export class SaveWeatherLimitsInput extends KeyedInput {
   @Field(() => String, { description: 'The limits as JSON, in the form that body of a set gives.' })
   readonly limits!: string;
 
+  @Field(() => String, {
+    nullable: true,
+    description:
+      'What must be done, as JSON in the form that requirementsBody gives; left out keeps what is in force.',
+  })
+  readonly requirements?: string | null;
+
   @Field(() => Int, { nullable: true, description: 'Revision that was read; checked when given.' })
   readonly revision?: number | null;
 }

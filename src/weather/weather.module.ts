@@ -8,6 +8,8 @@ import { WeatherHoldsService } from './weather-holds.service.js';
 import { WeatherLimitsResolver, WeatherLimitsSavedResolver } from './weather-limits.resolver.js';
 import { WeatherLimitsService } from './weather-limits.service.js';
 import { WeatherReader } from './weather-reader.js';
+import { PhaseWindowsResolver, SiteWindowsResolver } from './weather-windows.resolver.js';
+import { WindowsReader } from './windows-reader.js';
 
 /** Forecasts of sites, the limits they are held against, and weather holds. */
 @Global()
@@ -25,6 +27,9 @@ import { WeatherReader } from './weather-reader.js';
     WeatherLimitsService,
     WeatherLimitsResolver,
     WeatherLimitsSavedResolver,
+    WindowsReader,
+    SiteWindowsResolver,
+    PhaseWindowsResolver,
   ],
   exports: [WeatherReader],
 })

@@ -376,13 +376,13 @@ describe('the weather', () => {
       expect(outcome).toMatchObject({
         code: 'InvalidInput',
         faults: expect.arrayContaining([
-          { path: 'limits.0.value', message: 'must be -60 to 130 °F; check the unit' },
-          { path: 'limits.1.measure', message: expect.stringMatching(/must be one of temperature/) },
-          { path: 'limits.1.stop', message: 'must be below or above' },
+          { path: 'limits[0].value', message: 'must be -60 to 130 °F, got 500' },
+          { path: 'limits[1].measure', message: expect.stringMatching(/must be one of temperature/) },
+          { path: 'limits[1].stop', message: 'must be one of below, above, got "near"' },
         ]),
       });
       expect(await save([good[0], good[0]])).toMatchObject({
-        message: expect.stringMatching(/names an id twice/),
+        message: expect.stringMatching(/two of them have the id/),
       });
       const broken = { key: 'stone', limits: '[{' };
       expect(await world.office.change('saveWeatherLimits', broken)).toMatchObject({

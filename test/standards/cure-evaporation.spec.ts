@@ -1,11 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
 import {
   evaporation,
-  evaporationFinding,
   evaporationUs,
   kilometresPerHour,
   type SurfaceAir,
-} from '../../shared/cure/rules/evaporation.js';
+} from '../../shared/weather/evaporation.js';
+import { evaporationFinding } from '../../shared/cure/rules/evaporation.js';
 import { celsius, fahrenheit } from '../../shared/units/temperature.js';
 import { milesPerHour, percent } from '../../shared/units/weather-units.js';
 

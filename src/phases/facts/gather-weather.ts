@@ -1,9 +1,6 @@
-import type { ForecastHour } from '../../../shared/weather/forecast.js';
-import type { WeatherLimit } from '../../../shared/weather/weather-limit.js';
-import { DEFAULT_LIMIT_SETS } from '../../../shared/weather/default-limit-sets.js';
-import { epochMs } from '../../../shared/units/time.js';
 import type { Job, Phase, WeatherHold } from '../../generated/prisma/client.js';
 import type { Transaction } from '../../platform/database/database.js';
+import { coreForecast, limitSetsInForce, newestForecastIds } from '../../weather/weather.face.js';
 import type { PhaseEquipment } from './gather-equipment.js';
 import type { WeatherFacts } from './phase-facts.js';
 
@@ -31,15 +28,10 @@ export async function gatherWeather(
     orderBy: [{ startsAt: 'asc' }, { id: 'asc' }],
   });
   const forecasts = await tx.forecast.findMany({
-    where: { companyId, siteId: { in: siteIds } },
-    distinct: ['siteId'],
-    orderBy: [{ siteId: 'asc' }, { issuedAt: 'desc' }, { id: 'desc' }],
+    where: { companyId, id: { in: await newestForecastIds(tx, companyId, siteIds) } },
   });
   const own = await tx.weatherLimitSet.findMany({ where: { companyId, key: { in: keys } } });
-  const limits = new Map<string, readonly WeatherLimit[]>([
-    ...DEFAULT_LIMIT_SETS.map((set) => [set.key, set.limits] as const),
-    ...own.map((set) => [set.key, set.limits as unknown as WeatherLimit[]] as const),
-  ]);
+  const limits = new Map(limitSetsInForce(own).map((set) => [set.key, set.limits]));
   return {
     holdsOf: (phase, { siteId }) =>
       holds.filter((hold) => hold.siteId === siteId && (hold.phaseId === null || hold.phaseId === phase.id)),
@@ -47,12 +39,8 @@ export async function gatherWeather(
       const forecast = forecasts.find((row) => row.siteId === siteId);
       const set = phase.weatherLimitKey === null ? undefined : limits.get(phase.weatherLimitKey);
       if (!forecast || !set) return null;
-      const hours = forecast.hours as unknown as ForecastHour[];
-      return {
-        limits: set,
-        forecast: { issuedAt: epochMs(forecast.issuedAt.getTime()), hours },
-        protection: equipment.get(phase.id)?.kinds ?? [],
-      };
+      const protection = equipment.get(phase.id)?.kinds ?? [];
+      return { limits: set, forecast: coreForecast(forecast), protection };
     },
   };
 }
