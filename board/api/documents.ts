@@ -1556,6 +1556,16 @@ export type ChangedSubscription = {
   };
 };
 
+export type FindingFieldsFragment = {
+  readonly ok: boolean;
+  readonly text: string;
+  readonly measured: string;
+  readonly limit: string;
+  readonly mark: string;
+  readonly source: string;
+  readonly caution: string | null;
+};
+
 type RefusalFields_BeforePredecessor_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_ClearanceMissing_Fragment = { readonly code: string; readonly message: string };
@@ -1714,6 +1724,10 @@ export type ReleaseHoldPointMutation = {
         readonly findings: ReadonlyArray<{
           readonly ok: boolean;
           readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
           readonly caution: string | null;
         }>;
       }
@@ -1751,6 +1765,10 @@ export type RecordCableReadingMutation = {
           readonly findings: ReadonlyArray<{
             readonly ok: boolean;
             readonly text: string;
+            readonly measured: string;
+            readonly limit: string;
+            readonly mark: string;
+            readonly source: string;
             readonly caution: string | null;
           }>;
         } | null;
@@ -1994,6 +2012,7 @@ export type PlacementCureQuery = {
       readonly limit: string;
       readonly mark: string;
       readonly source: string;
+      readonly caution: string | null;
     } | null;
     readonly alarms: ReadonlyArray<{
       readonly id: string;
@@ -2068,8 +2087,11 @@ export type BranchFieldsFragment = {
   readonly placing: {
     readonly ok: boolean;
     readonly text: string;
+    readonly measured: string;
+    readonly limit: string;
     readonly mark: string;
     readonly source: string;
+    readonly caution: string | null;
   } | null;
   readonly outlook: {
     readonly requiredPsi: number;
@@ -2138,8 +2160,11 @@ export type ProtectOrWaitQuery = {
       readonly placing: {
         readonly ok: boolean;
         readonly text: string;
+        readonly measured: string;
+        readonly limit: string;
         readonly mark: string;
         readonly source: string;
+        readonly caution: string | null;
       } | null;
       readonly outlook: {
         readonly requiredPsi: number;
@@ -2199,8 +2224,11 @@ export type ProtectOrWaitQuery = {
       readonly placing: {
         readonly ok: boolean;
         readonly text: string;
+        readonly measured: string;
+        readonly limit: string;
         readonly mark: string;
         readonly source: string;
+        readonly caution: string | null;
       } | null;
       readonly outlook: {
         readonly requiredPsi: number;
@@ -2457,7 +2485,15 @@ export type HookupPageQuery = {
         readonly cableTempF: number;
         readonly accepted: boolean;
         readonly area: { readonly id: string; readonly name: string } | null;
-        readonly findings: ReadonlyArray<{ readonly ok: boolean; readonly text: string }>;
+        readonly findings: ReadonlyArray<{
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        }>;
       }>;
     };
   } | null;
@@ -2567,8 +2603,11 @@ export type JobPageQuery = {
       readonly findings: ReadonlyArray<{
         readonly ok: boolean;
         readonly text: string;
+        readonly measured: string;
+        readonly limit: string;
         readonly mark: string;
         readonly source: string;
+        readonly caution: string | null;
       }>;
     }>;
     readonly inspections: ReadonlyArray<{
@@ -2625,7 +2664,15 @@ export type JobRecordsQuery = {
         readonly cableTempF: number;
         readonly accepted: boolean;
         readonly area: { readonly id: string; readonly name: string } | null;
-        readonly findings: ReadonlyArray<{ readonly ok: boolean; readonly text: string }>;
+        readonly findings: ReadonlyArray<{
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        }>;
       }>;
     }>;
     readonly placements: ReadonlyArray<{
@@ -2682,7 +2729,15 @@ export type HeatingSetFieldsFragment = {
     readonly cableTempF: number;
     readonly accepted: boolean;
     readonly area: { readonly id: string; readonly name: string } | null;
-    readonly findings: ReadonlyArray<{ readonly ok: boolean; readonly text: string }>;
+    readonly findings: ReadonlyArray<{
+      readonly ok: boolean;
+      readonly text: string;
+      readonly measured: string;
+      readonly limit: string;
+      readonly mark: string;
+      readonly source: string;
+      readonly caution: string | null;
+    }>;
   }>;
 };
 
@@ -3301,8 +3356,11 @@ export const BranchFieldsFragmentDoc = new TypedDocumentString(
   placing {
     ok
     text
+    measured
+    limit
     mark
     source
+    caution
   }
   outlook {
     requiredPsi
@@ -3350,6 +3408,20 @@ export const BranchFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'BranchFields' },
 ) as unknown as TypedDocumentString<BranchFieldsFragment, unknown>;
+export const FindingFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+    `,
+  { fragmentName: 'FindingFields' },
+) as unknown as TypedDocumentString<FindingFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment HeatingSetFields on HeatingSet {
@@ -3381,12 +3453,19 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
       name
     }
     findings {
-      ok
-      text
+      ...FindingFields
     }
   }
 }
-    `,
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}`,
   { fragmentName: 'HeatingSetFields' },
 ) as unknown as TypedDocumentString<HeatingSetFieldsFragment, unknown>;
 export const CostPartsFragmentDoc = new TypedDocumentString(
@@ -3750,14 +3829,21 @@ export const ReleaseHoldPointDocument = new TypedDocumentString(`
     ...RefusalFields
     ... on LimitExceeded {
       findings {
-        ok
-        text
-        caution
+        ...FindingFields
       }
     }
   }
 }
-    fragment RefusalFields on Refusal {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment RefusalFields on Refusal {
   code
   message
 }`) as unknown as TypedDocumentString<ReleaseHoldPointMutation, ReleaseHoldPointMutationVariables>;
@@ -3782,15 +3868,22 @@ export const RecordCableReadingDocument = new TypedDocumentString(`
         id
         accepted
         findings {
-          ok
-          text
-          caution
+          ...FindingFields
         }
       }
     }
   }
 }
-    fragment RefusalFields on Refusal {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment RefusalFields on Refusal {
   code
   message
 }`) as unknown as TypedDocumentString<RecordCableReadingMutation, RecordCableReadingMutationVariables>;
@@ -3921,12 +4014,7 @@ export const PlacementCureDocument = new TypedDocumentString(`
       kinds
     }
     protectionOff {
-      ok
-      text
-      measured
-      limit
-      mark
-      source
+      ...FindingFields
     }
     alarms {
       ...AlarmFields
@@ -3936,7 +4024,16 @@ export const PlacementCureDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment OutlookFields on CureOutlook {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment OutlookFields on CureOutlook {
   requiredPsi
   hoursToFirstFreeze
   method
@@ -4089,8 +4186,11 @@ fragment BranchFields on BranchOutlook {
   placing {
     ok
     text
+    measured
+    limit
     mark
     source
+    caution
   }
   outlook {
     requiredPsi
@@ -4262,7 +4362,16 @@ export const HookupPageDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment HeatingSetFields on HeatingSet {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment HeatingSetFields on HeatingSet {
   id
   name
   watts
@@ -4291,8 +4400,7 @@ export const HookupPageDocument = new TypedDocumentString(`
       name
     }
     findings {
-      ok
-      text
+      ...FindingFields
     }
   }
 }`) as unknown as TypedDocumentString<HookupPageQuery, HookupPageQueryVariables>;
@@ -4416,10 +4524,7 @@ export const JobPageDocument = new TypedDocumentString(`
         name
       }
       findings {
-        ok
-        text
-        mark
-        source
+        ...FindingFields
       }
     }
     inspections {
@@ -4455,6 +4560,15 @@ export const JobPageDocument = new TypedDocumentString(`
   gate
   title
   state
+}
+fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
 }`) as unknown as TypedDocumentString<JobPageQuery, JobPageQueryVariables>;
 export const JobRecordsDocument = new TypedDocumentString(`
     query JobRecords($number: Int!) {
@@ -4503,7 +4617,16 @@ export const JobRecordsDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment HeatingSetFields on HeatingSet {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment HeatingSetFields on HeatingSet {
   id
   name
   watts
@@ -4532,8 +4655,7 @@ export const JobRecordsDocument = new TypedDocumentString(`
       name
     }
     findings {
-      ok
-      text
+      ...FindingFields
     }
   }
 }`) as unknown as TypedDocumentString<JobRecordsQuery, JobRecordsQueryVariables>;

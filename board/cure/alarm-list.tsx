@@ -1,5 +1,6 @@
 import type { AlarmFieldsFragment } from '../api/documents.js';
 import { isoWords } from '../time/moment-words.js';
+import { findingWords } from '../words/finding-words.js';
 
 interface AlarmListProps {
   readonly alarms: readonly AlarmFieldsFragment[];
@@ -13,9 +14,7 @@ export function AlarmList({ alarms, zone }: AlarmListProps) {
     <ul className="cure-alarms">
       {alarms.map(({ id, kind, openedAt, finding }) => (
         <li key={id} className={kind === 'protection-may-come-off' ? 'cure-leave' : 'cure-alarm'}>
-          <b>{finding.text}.</b> Found {finding.measured}; limit: {finding.limit} ({finding.source} [
-          {finding.mark}]). Since {isoWords(openedAt, zone)}.
-          {finding.caution && ` Caution: ${finding.caution}`}
+          {findingWords(finding)} Since {isoWords(openedAt, zone)}.
         </li>
       ))}
     </ul>

@@ -1,5 +1,6 @@
 import type { OutlookFieldsFragment } from '../api/documents.js';
 import { isoWords } from '../time/moment-words.js';
+import { sourceWords } from '../words/source-words.js';
 import { CureTable } from './cure-table.js';
 import { type CurveLayout, type Field, FIELD, layOutCurve } from './layout/curve-layout.js';
 import './cure-curve.css';
@@ -60,7 +61,7 @@ export function CureCurve({ title, outlook, zone, now }: CureCurveProps) {
       </figcaption>
       <CureTable title={title} outlook={outlook} zone={zone} />
       <p className="cure-source">
-        {outlook.method}; {outlook.assumption}. {outlook.source} [{outlook.mark}].{' '}
+        Method: {outlook.method}; {outlook.assumption}. {sourceWords(outlook)}.{' '}
         <b>Caution: {outlook.caution}</b>
       </p>
     </figure>
@@ -89,18 +90,18 @@ function CurveField({ field, layout, unit, name }: CurveFieldProps) {
       <text className="cure-unit" x={4} y={field.top + FIELD.height / 2}>
         {unit}
       </text>
-      {field.levels.map(({ value, place }) => (
-        <g key={value} className="cure-level">
-          <path d={`M${FIELD.left} ${place}H${right}`} />
-          <text x={right} y={place - 4} textAnchor="end">
-            {name(value)}
-          </text>
-        </g>
-      ))}
       <path className="cure-predicted" d={field.predicted} />
       <path className="cure-measured" d={field.measured} />
       {field.marks.map(({ x, y }) => (
         <circle key={`${x} ${y}`} className="cure-mark" cx={x} cy={y} r={3} />
+      ))}
+      {field.levels.map(({ value, place }) => (
+        <g key={value} className="cure-level">
+          <path d={`M${FIELD.left} ${place}H${right}`} />
+          <text x={FIELD.left + 10} y={place - 4}>
+            {name(value)}
+          </text>
+        </g>
       ))}
       {layout.nowX !== null && (
         <path className="cure-now" d={`M${layout.nowX} ${field.top}V${field.top + FIELD.height}`} />

@@ -3,6 +3,7 @@ import { useQuery } from '../api/use-query.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { isoWords } from '../time/moment-words.js';
+import { findingWords } from '../words/finding-words.js';
 import { AlarmList } from './alarm-list.js';
 import { CureCurve } from './cure-curve.js';
 
@@ -32,8 +33,7 @@ export function PlacementCure({ placementId, title, zone }: PlacementCureProps) 
         Protection: {protectionPlan.text}.{' '}
         {protectionOffAt &&
           `Off since ${isoWords(protectionOffAt, zone)}${protectionOffReason ? `, because: ${protectionOffReason}` : ''}.`}
-        {protectionOff &&
-          `${protectionOff.text}. Limit: ${protectionOff.limit} (${protectionOff.source} [${protectionOff.mark}]).`}
+        {protectionOff && findingWords(protectionOff)}
       </p>
       {may && protectionOff && <TakeOff placement={placement} title={title} ok={protectionOff.ok} />}
     </>

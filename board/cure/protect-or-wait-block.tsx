@@ -5,6 +5,7 @@ import { Sheet } from '../job/sheet.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { isoWords } from '../time/moment-words.js';
+import { findingWords } from '../words/finding-words.js';
 import { CureCurve } from './cure-curve.js';
 import { laterWords } from './later-words.js';
 
@@ -132,9 +133,6 @@ const ROWS: readonly Row[] = [
   ['Lowest in the concrete', ({ outlook }) => (outlook ? `${outlook.lowest.coldestF} °F` : 'not known')],
   ['Hours to 500 psi', ({ outlook }) => outlook?.hoursToFirstFreeze?.toFixed(1) ?? 'out of sight'],
   ['Freezes before 500 psi', ({ outlook }) => (outlook?.freezes ? 'yes' : 'not seen to')],
-  [
-    'As placed',
-    ({ placing }) => (placing ? `${placing.text} (${placing.source} [${placing.mark}])` : 'not known'),
-  ],
+  ['As placed', ({ placing }) => (placing ? findingWords(placing) : 'not known')],
   ['Conflicts of the whole plan', ({ conflicts }) => String(conflicts)],
 ];

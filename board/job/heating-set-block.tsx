@@ -1,5 +1,6 @@
 import type { HeatingSetFieldsFragment } from '../api/documents.js';
 import { isoWords } from '../time/moment-words.js';
+import { findingWords } from '../words/finding-words.js';
 import { STAGE_WORDS } from '../words/state-words.js';
 import { Sheet } from './sheet.js';
 
@@ -27,12 +28,11 @@ export function HeatingSetBlock({
             <td>{reading.testVolts} V</td>
             <td>{reading.cableTempF} °F</td>
             <td>
-              {reading.accepted ? 'yes' : 'no: '}
-              {!reading.accepted &&
-                reading.findings
-                  .filter(({ ok }) => !ok)
-                  .map(({ text }) => text)
-                  .join(' ')}
+              {reading.accepted ? 'yes. ' : 'no. '}
+              {reading.findings
+                .filter(({ ok }) => reading.accepted || !ok)
+                .map(findingWords)
+                .join(' ')}
             </td>
           </tr>
         ))}

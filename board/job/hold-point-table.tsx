@@ -1,5 +1,6 @@
 import { GATE_KIND_WORDS, GATE_STATE_WORDS, GateSymbol } from '../draw/gate-symbol.js';
 import { isoWords } from '../time/moment-words.js';
+import { findingWords } from '../words/finding-words.js';
 import type { JobOfPage } from './job-types.js';
 import { Sheet } from './sheet.js';
 
@@ -35,8 +36,13 @@ export function HoldPointTable({
             {point.decidedBy && `, ${point.decidedBy.name}`}
           </td>
           <td>
-            {point.findings.map(({ ok, text }) => `${ok ? '' : 'Outside: '}${text}`).join(' ')}
-            {point.caution && <span className="job-caution"> Caution: {point.caution}</span>}
+            {point.findings.map((finding) => (
+              <p key={`${finding.text} ${finding.measured}`}>
+                {!finding.ok && <b>Outside: </b>}
+                {findingWords(finding)}
+              </p>
+            ))}
+            {point.caution && <p className="job-caution">Caution: {point.caution}</p>}
           </td>
         </tr>
       ))}

@@ -1,6 +1,10 @@
 import { describe, expect, it } from '@jest/globals';
 import { readOutcome } from './read-outcome.js';
 
+/** The rest of a finding, which these tests do not look at. */
+const HELD = { measured: '44 in', limit: 'at least 48 in', mark: 'C', source: 'common practice, no source' };
+const HELD_WORDS = 'Found 44 in; limit: at least 48 in (common practice, no source).';
+
 describe('an outcome in words', () => {
   it('is the whole refusal with every failing finding and its caution', () => {
     expect(
@@ -9,14 +13,19 @@ describe('an outcome in words', () => {
         code: 'LimitExceeded',
         message: 'Two values are outside their limits.',
         findings: [
-          { ok: false, text: 'Footing 2 is 44 in deep.', caution: 'Protect the excavation from 5 ft.' },
-          { ok: true, text: 'Footing 1 is 49 in deep.' },
+          {
+            ...HELD,
+            ok: false,
+            text: 'Footing 2 is 44 in deep.',
+            caution: 'Protect the excavation from 5 ft.',
+          },
+          { ...HELD, ok: true, text: 'Footing 1 is 49 in deep.' },
         ],
       }),
     ).toEqual({
       state: 'refused',
       message: 'Two values are outside their limits.',
-      details: ['Footing 2 is 44 in deep. Protect the excavation from 5 ft.'],
+      details: [`Footing 2 is 44 in deep. ${HELD_WORDS} Caution: Protect the excavation from 5 ft.`],
     });
   });
 
@@ -30,10 +39,13 @@ describe('an outcome in words', () => {
   it('says that a recorded reading outside its limits releases nothing', () => {
     const text = readOutcome({
       __typename: 'HeatingSetChanged',
-      reading: { accepted: false, findings: [{ ok: false, text: 'Insulation 3 MΩ, at least 20 MΩ.' }] },
+      reading: {
+        accepted: false,
+        findings: [{ ...HELD, ok: false, text: 'Insulation 3 MΩ, at least 20 MΩ.' }],
+      },
     });
     expect(text.state).toBe('done');
     expect(text.message).toMatch(/stays open/);
-    expect(text.details).toEqual(['Insulation 3 MΩ, at least 20 MΩ.']);
+    expect(text.details).toEqual([`Insulation 3 MΩ, at least 20 MΩ. ${HELD_WORDS}`]);
   });
 });

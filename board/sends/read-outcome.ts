@@ -1,3 +1,5 @@
+import { type FindingParts, findingWords } from '../words/finding-words.js';
+
 /** What a mutation answered: the changed rows, or a refusal with a code. */
 export interface Outcome {
   readonly __typename: string;
@@ -7,10 +9,8 @@ export interface Outcome {
   readonly reading?: { readonly accepted: boolean; readonly findings: readonly FindingText[] } | null;
 }
 
-interface FindingText {
+interface FindingText extends FindingParts {
   readonly ok: boolean;
-  readonly text: string;
-  readonly caution?: string | null;
 }
 
 /** An outcome in words. */
@@ -36,5 +36,5 @@ export function readOutcome(outcome: Outcome): OutcomeText {
 }
 
 function failing(findings: readonly FindingText[] = []): string[] {
-  return findings.filter(({ ok }) => !ok).map(({ text, caution }) => (caution ? `${text} ${caution}` : text));
+  return findings.filter(({ ok }) => !ok).map(findingWords);
 }

@@ -1,5 +1,5 @@
 import type { ItemFieldsFragment } from '../api/documents.js';
-import { sourceWords } from './source-words.js';
+import { sourceWords } from '../words/source-words.js';
 
 /** One thing to measure or to confirm, with its limit and how far the limit can be trusted. */
 export function CheckItem({ item }: { readonly item: ItemFieldsFragment }) {

@@ -1,9 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
-import { startBrowser } from '../support/browser.js';
+import { describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { DESK, freshPage, keepScreen, openPage, PHONE, settled, signInAs, thrown } from './support/pages.js';
+import { demoStage } from './support/demo-stage.js';
+import { DESK, freshPage, keepScreen, openPage, PHONE, settled, signInAs } from './support/pages.js';
 
 /*
  * Every page, in every state it can be brought to, at the desk and on the phone, before the accessibility engine.
@@ -14,18 +13,7 @@ import { DESK, freshPage, keepScreen, openPage, PHONE, settled, signInAs, thrown
 const PATIENCE = 300_000;
 
 describe('the accessibility engine finds nothing', () => {
-  let service: DemoService;
-  let browser: Browser;
-
-  beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
-  });
+  const stage = demoStage();
 
   const clean = async (page: Page, screen: string) => {
     await keepScreen(page, screen);
@@ -38,8 +26,8 @@ describe('the accessibility engine finds nothing', () => {
   ] as const)(
     'on the sign-in page, empty and refused, %s',
     async (name, screen) => {
-      const page = await freshPage(browser, screen);
-      await openPage(page, `${service.url}/`);
+      const page = await freshPage(stage.browser, screen);
+      await openPage(page, `${stage.service.url}/`);
       await clean(page, `sign-in-${name}`);
       await page.getByLabel('E-mail').fill('nobody@quillback.example');
       await page.getByLabel('Password').fill('not the password');
@@ -57,8 +45,7 @@ describe('the accessibility engine finds nothing', () => {
   ] as const)(
     'on the board in all its views, %s',
     async (name, screen) => {
-      const page = await freshPage(browser, screen);
-      await signInAs(page, service.url, 'office');
+      const page = await stage.pageOf('office', screen);
       for (const [view, query] of [
         ['jobs', ''],
         ['jobs-8-weeks', '?weeks=8'],
@@ -66,10 +53,10 @@ describe('the accessibility engine finds nothing', () => {
         ['table', '?as=table'],
         ['far-away', '?from=2033-05-02'],
       ] as const) {
-        await openPage(page, `${service.url}/${query}`);
+        await openPage(page, `${stage.service.url}/${query}`);
         await clean(page, `board-${view}-${name}`);
       }
-      await openPage(page, `${service.url}/`);
+      await openPage(page, `${stage.service.url}/`);
       await page.locator('[role=gridcell]').nth(4).focus();
       await page.locator('#detail-reasons li').first().waitFor();
       await clean(page, `board-focus-${name}`);
@@ -81,9 +68,9 @@ describe('the accessibility engine finds nothing', () => {
   it(
     'on the board in forced colours and with reduced motion',
     async () => {
-      const page = await freshPage(browser, DESK);
+      const page = await freshPage(stage.browser, DESK);
       await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
-      await signInAs(page, service.url, 'office');
+      await signInAs(page, stage.service.url, 'office');
       await page.getByRole('gridcell').first().waitFor();
       await clean(page, 'board-forced-colours-desk');
       await page.context().close();
@@ -97,9 +84,8 @@ describe('the accessibility engine finds nothing', () => {
   ] as const)(
     'on the pages of jobs and hookups, found and missing, %s',
     async (name, screen) => {
-      const page = await freshPage(browser, screen);
-      await signInAs(page, service.url, 'electrician');
-      const client = await service.client('electrician');
+      const page = await stage.pageOf('electrician', screen);
+      const client = await stage.service.client('electrician');
       const { hookups } = await client.data<{ hookups: { edges: { node: { id: string } }[] } }>(
         '{ hookups(first: 10) { edges { node { id } } } }',
       );
@@ -112,7 +98,7 @@ describe('the accessibility engine finds nothing', () => {
       ] as const;
       expect(hookups.edges.length).toBeGreaterThan(0);
       for (const [place, address] of addresses) {
-        await openPage(page, `${service.url}${address}`);
+        await openPage(page, `${stage.service.url}${address}`);
         await settled(page);
         await clean(page, `${place}-${name}`);
       }
@@ -127,8 +113,7 @@ describe('the accessibility engine finds nothing', () => {
   ] as const)(
     'on the site sheet, closed and with everything open, %s',
     async (name, screen) => {
-      const page = await freshPage(browser, screen);
-      await signInAs(page, service.url, 'foreman');
+      const page = await stage.pageOf('foreman', screen);
       await clean(page, `site-${name}`);
       await page.evaluate(() => {
         for (const sheet of document.querySelectorAll('details')) sheet.open = true;

@@ -1,26 +1,17 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import { DEMO_PASSWORD } from '../../prisma/demo/company.js';
-import { startBrowser } from '../support/browser.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { DESK, freshPage, keepScreen, openPage, settled, thrown } from './support/pages.js';
+import { demoStage } from './support/demo-stage.js';
+import { DESK, freshPage, keepScreen, openPage, settled } from './support/pages.js';
 
 /* The office's morning without a mouse, in one go: each step starts where the one before left the focus. */
 
 describe('with the keyboard alone', () => {
-  let service: DemoService;
-  let browser: Browser;
+  const stage = demoStage();
   let page: Page;
 
   beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-    page = await freshPage(browser, DESK);
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
+    page = await freshPage(stage.browser, DESK);
   });
 
   const focused = (attribute: string) =>
@@ -37,7 +28,7 @@ describe('with the keyboard alone', () => {
   }
 
   it('a person signs in', async () => {
-    await openPage(page, `${service.url}/`);
+    await openPage(page, `${stage.service.url}/`);
     await pressUntil('Tab', async () => (await focused('name')) === 'email');
     await page.keyboard.type('office@quillback.example');
     await page.keyboard.press('Tab');
@@ -82,7 +73,7 @@ describe('with the keyboard alone', () => {
   });
 
   it('accepts the open proposal', async () => {
-    const office = await service.client('office');
+    const office = await stage.service.client('office');
     const open = () =>
       office.data<{ proposals: { edges: { node: { number: number; state: string } }[] } }>(
         '{ proposals(first: 200, state: accepted) { edges { node { number state } } } }',

@@ -1,35 +1,24 @@
 import { once } from 'node:events';
 import { connect } from 'node:net';
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
-import { startBrowser } from '../support/browser.js';
+import { beforeAll, describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { DESK, freshPage, keepScreen, PHONE, signInAs, thrown } from './support/pages.js';
+import { demoStage } from './support/demo-stage.js';
+import { DESK, keepScreen, PHONE } from './support/pages.js';
 import { startedWork, type StartedWork } from './support/started-work.js';
 
 /* The foreman's phone and the office's open board side by side; nobody loads a page again. */
 
 describe('a phase marked on the phone', () => {
-  let service: DemoService;
-  let browser: Browser;
+  const stage = demoStage();
   let board: Page;
   let phone: Page;
   let work: StartedWork;
 
   beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-    work = await startedWork(service);
-    board = await freshPage(browser, DESK);
-    phone = await freshPage(browser, PHONE);
-    await signInAs(board, service.url, 'office');
-    await signInAs(phone, service.url, 'foreman');
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
+    work = await startedWork(stage.service);
+    board = await stage.pageOf('office', DESK);
+    phone = await stage.pageOf('foreman', PHONE);
   });
 
   const card = () => phone.getByRole('article', { name: work.title, exact: true });
@@ -81,11 +70,11 @@ describe('a phase marked on the phone', () => {
 
   it('reaches a board whose service was away in the meantime', async () => {
     // Browsers open sockets ahead of use; one that never asks for anything must not keep the service from stopping.
-    const silent = connect(Number(new URL(service.url).port), 'localhost');
+    const silent = connect(Number(new URL(stage.service.url).port), 'localhost');
     await once(silent, 'connect');
-    await service.restart();
+    await stage.service.restart();
     silent.destroy();
-    const foreman = await service.client('foreman');
+    const foreman = await stage.service.client('foreman');
     expect(await foreman.change('finishPhase', { phaseId: work.id })).toMatchObject({
       __typename: 'PhaseChanged',
     });

@@ -1,9 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser } from 'playwright-core';
-import { startBrowser } from '../support/browser.js';
+import { describe, expect, it } from '@jest/globals';
 import { findings } from './support/accessibility.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { DESK, freshPage, keepScreen, PHONE, signInAs, thrown } from './support/pages.js';
+import { demoStage } from './support/demo-stage.js';
+import { DESK, keepScreen, PHONE } from './support/pages.js';
 
 const PATIENCE = 300_000;
 
@@ -12,18 +10,7 @@ const PATIENCE = 300_000;
  * (WCAG) 2.2, levels A and AA, as axe-core tests them.
  */
 describe('the office asks the plan', () => {
-  let service: DemoService;
-  let browser: Browser;
-
-  beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
-  });
+  const stage = demoStage();
 
   it.each([
     ['desk', DESK],
@@ -31,8 +18,7 @@ describe('the office asks the plan', () => {
   ] as const)(
     'what if, how sure, and for a better plan, %s',
     async (name, screen) => {
-      const page = await freshPage(browser, screen);
-      await signInAs(page, service.url, 'office');
+      const page = await stage.pageOf('office', screen);
       const better = page.getByRole('region', { name: 'Better plan' });
       const tried = page.getByRole('region', { name: 'What if' });
       const sure = page.getByRole('region', { name: 'How sure' });
@@ -65,9 +51,8 @@ describe('the office asks the plan', () => {
   it(
     'nothing of a foreman, who sees the board without these blocks',
     async () => {
-      const page = await freshPage(browser, DESK);
-      await signInAs(page, service.url, 'foreman');
-      await page.goto(`${service.url}/`);
+      const page = await stage.pageOf('foreman', DESK);
+      await page.goto(`${stage.service.url}/`);
       await page.getByRole('region', { name: 'Conflicts' }).waitFor();
       expect(await page.getByRole('region', { name: 'Better plan' }).count()).toBe(0);
       await page.context().close();

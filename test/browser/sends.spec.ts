@@ -1,31 +1,21 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
-import { startBrowser } from '../support/browser.js';
+import { beforeAll, describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { freshPage, keepScreen, openPage, PHONE, signInAs, thrown } from './support/pages.js';
+import { demoStage } from './support/demo-stage.js';
+import { keepScreen, openPage, PHONE } from './support/pages.js';
 
 /* No change may be lost silently: what has no answer stays on the screen, and a second try cannot do it twice. */
 
 describe('a change whose answer is lost', () => {
-  let service: DemoService;
-  let browser: Browser;
+  const stage = demoStage();
   let phone: Page;
 
   beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-    phone = await freshPage(browser, PHONE);
-    await signInAs(phone, service.url, 'foreman');
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
+    phone = await stage.pageOf('foreman', PHONE);
   });
 
   const heldSites = async () => {
-    const foreman = await service.client('foreman');
+    const foreman = await stage.service.client('foreman');
     const { sites } = await foreman.data<{
       sites: { edges: { node: { weatherHolds: { cause: string; reason: string }[] } }[] };
     }>('{ sites(first: 50) { edges { node { weatherHolds(activeOnly: true) { cause reason } } } } }');
@@ -64,13 +54,13 @@ describe('a change whose answer is lost', () => {
     await phone.getByText('Not sent: Weather hold').waitFor();
     expect(await heldSites()).toHaveLength(2);
     await phone.unroute('**/graphql');
-    await openPage(phone, `${service.url}/site`);
+    await openPage(phone, `${stage.service.url}/site`);
     await phone.getByText('Not sent: Weather hold').waitFor();
     await phone.getByRole('button', { name: 'Try again' }).tap();
     await phone.getByText('Done: Weather hold').waitFor();
     expect(await heldSites()).toHaveLength(2);
     await phone.getByRole('button', { name: 'Put away' }).tap();
-    await openPage(phone, `${service.url}/site`);
+    await openPage(phone, `${stage.service.url}/site`);
     expect(await phone.getByText('Not sent').count()).toBe(0);
   });
 });

@@ -1,24 +1,14 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Browser, Page } from 'playwright-core';
-import { startBrowser } from '../support/browser.js';
-import { type DemoService, startDemoService } from './support/demo-service.js';
-import { freshPage, keepScreen, PHONE, signInAs, thrown } from './support/pages.js';
+import { beforeAll, describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
+import { demoStage } from './support/demo-stage.js';
+import { keepScreen, PHONE } from './support/pages.js';
 
 describe('the site sheet on a phone', () => {
-  let service: DemoService;
-  let browser: Browser;
+  const stage = demoStage();
   let phone: Page;
 
   beforeAll(async () => {
-    service = await startDemoService();
-    browser = await startBrowser();
-    phone = await freshPage(browser, PHONE);
-    await signInAs(phone, service.url, 'foreman');
-  }, 600_000);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-    expect(thrown).toEqual([]);
+    phone = await stage.pageOf('foreman', PHONE);
   });
 
   it('is where a foreman lands', () => {
@@ -48,7 +38,7 @@ describe('the site sheet on a phone', () => {
   });
 
   it('says what stands in the way of a phase and who lifts it', async () => {
-    const foreman = await service.client('foreman');
+    const foreman = await stage.service.client('foreman');
     const { today } = await foreman.data<{
       today: { obstacles: { message: string; liftedBy: string | null }[] }[];
     }>('{ today { obstacles { message liftedBy } } }');
@@ -68,7 +58,7 @@ describe('the site sheet on a phone', () => {
     await sheet.getByLabel('Temperature in the concrete or mortar').fill('41,5');
     await sheet.getByRole('button', { name: 'Record the temperature' }).tap();
     await phone.getByText('Done: Temperature in').waitFor();
-    const foreman = await service.client('foreman');
+    const foreman = await stage.service.client('foreman');
     const { today } = await foreman.data<{
       today: { job: { placements: { readings: { concreteF: number }[] }[] } }[];
     }>('{ today { job { placements { readings { concreteF } } } } }');

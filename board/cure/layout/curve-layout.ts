@@ -7,7 +7,7 @@ export interface CoursePoint {
 }
 
 /** Size of the drawing and of its two fields, in user units. */
-export const FIELD = { width: 640, height: 120, gap: 34, left: 52, right: 12, top: 10 } as const;
+export const FIELD = { width: 640, height: 120, gap: 34, left: 72, right: 12, top: 10 } as const;
 
 /** A value with its place on an axis. */
 export interface Tick {

@@ -1,11 +1,12 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { DEMO_PASSWORD } from '../../../prisma/demo/company.js';
+import { writeClock } from '../../../prisma/demo/write-clock.js';
 import { ApiClient } from '../../support/api-client.js';
 import { demoDatabase, PRESENT } from './demo-database.js';
 
@@ -16,6 +17,8 @@ export interface DemoService {
   readonly url: string;
   /** A client of the API that is signed in as a person of the demo. */
   readonly client: (role: 'office' | 'foreman' | 'electrician') => Promise<ApiClient>;
+  /** Moves the service's clock to a moment. */
+  readonly setClock: (iso: string) => void;
   /** Stops the process and starts it again at the same address. */
   readonly restart: () => Promise<void>;
   readonly stop: () => Promise<void>;
@@ -25,7 +28,7 @@ export interface DemoService {
 export async function startDemoService(): Promise<DemoService> {
   const database = await demoDatabase();
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-browser-')), 'now');
-  writeFileSync(clockFile, PRESENT);
+  writeClock(clockFile, new Date(PRESENT));
   const port = await freePort();
   const environment = {
     PATH: process.env['PATH'] ?? '',
@@ -40,6 +43,7 @@ export async function startDemoService(): Promise<DemoService> {
   return {
     url,
     client: (role) => ApiClient.signedIn(url, `${role}@quillback.example`, DEMO_PASSWORD),
+    setClock: (iso) => writeClock(clockFile, new Date(iso)),
     restart: async () => {
       await end(running);
       running = await serve(environment);
