@@ -1,12 +1,19 @@
 import { calendarFromWeek } from '../../shared/schedule/calendar-from-week.js';
 import type { Link, Phase, PlanInput, WeatherSet } from '../../shared/schedule/model.js';
 import { slot } from '../../shared/schedule/slot.js';
+import { comingInTurn } from './coming-in-turn.js';
 import { seeded } from './seeded.js';
 
 const TRADES = ['labour', 'mason', 'mason', 'cable', 'mason', 'electrician'];
 
+/** How the jobs of a portfolio come in. */
+export interface Coming {
+  /** Over the horizon, so that the mason crews are about 80 % busy; all at once when left out. */
+  readonly staggered?: boolean | undefined;
+}
+
 /** An invented portfolio: chains of sixteen phases with cures, weather, blankets held over cures and both kinds of lag. */
-export function portfolio(jobs: number): PlanInput {
+export function portfolio(jobs: number, { staggered = false }: Coming = {}): PlanInput {
   const pick = seeded(20_240_111);
   const horizon = 96 * 7 * 52 * 3;
   const hours = [{ from: '07:00', to: '15:30' }];
@@ -62,7 +69,7 @@ export function portfolio(jobs: number): PlanInput {
       links.push({ id: `link-${id}`, from, to: id, kind: pick(8) === 0 ? 'SS' : 'FS', lag, lagIn });
     }
   }
-  return {
+  const input: PlanInput = {
     horizon,
     now: slot(0),
     freezeUntil: slot(0),
@@ -79,4 +86,5 @@ export function portfolio(jobs: number): PlanInput {
     phases,
     links,
   };
+  return staggered ? comingInTurn(input, 'mason', 0.8) : input;
 }
