@@ -2,13 +2,12 @@ import { canDo } from '../can-do.js';
 import { CompiledCalendar } from '../compiled-calendar.js';
 import type { Phase, PlanInput } from '../model.js';
 import { slot, type Slot, type SlotCount } from '../slot.js';
+import { greatest, inTurn } from './in-turn.js';
 
 /**
  * Finishes that crews cannot beat, whatever the order: work against open hours (the energy relaxation of Baptiste, Le Pape and Nuijten 1999,
  * applied from now on). For every set of crews the work that only they can do must fit into their open time.
- *
- * The k-th job to finish has by then had its own work done, and so have the k − 1 before it; that is at least the work of the k jobs that need
- * least of those crews. Only work of unstarted phases without a pin counts, as facts may double a crew and pins may run through closed hours.
+ * Only work of unstarted phases without a pin counts, as facts may double a crew and pins may run through closed hours.
  *
  * @param jobIds jobs that finish
  * @param counts whether the work of a phase counts
@@ -25,7 +24,7 @@ export function crewEnergy(
   const sets = new Map(
     [...candidates.values()].map((crews) => [JSON.stringify(crews.map(({ id }) => id)), crews]),
   );
-  const earliest = jobIds.map(() => input.now);
+  let earliest = jobIds.map(() => input.now);
   for (const crews of sets.values()) {
     if (crews.length === 0) continue;
     const hours = crews.map(({ calendarId }) => calendars.get(calendarId)!);
@@ -35,14 +34,10 @@ export function crewEnergy(
       const before = needs.get(jobId);
       if (theirs && before !== undefined) needs.set(jobId, before + duration.slots);
     }
-    let total = 0;
-    [...needs.values()]
-      .sort((a, b) => a - b)
-      .forEach((need, k) => {
-        total += need;
-        const at = whenWorked(hours, total, input);
-        if (at > earliest[k]!) earliest[k] = at;
-      });
+    earliest = greatest(
+      earliest,
+      inTurn(needs.values(), (total) => whenWorked(hours, total, input)),
+    );
   }
   return earliest;
 }

@@ -87,15 +87,24 @@ describe('an improvement that can go no further', () => {
     }
   });
 
-  test('does the same for a plain project whether it is watched or not', () => {
+  test('is proved where equipment is what it takes', () => {
     const input = inputWith({
       pools: [{ id: 'heater', quantity: 2 }],
       phases: [3, 4, 5, 6].map((n) => cure(`w${n}`, n, { holds: [{ poolId: 'heater', quantity: 1 }] })),
     });
+    expect(improve(input, { seed: 1, schedules: 30 })).toMatchObject({ bound: 9, proved: true });
+  });
+
+  test('does the same for a plain project whether it is watched or not', () => {
+    const input = inputWith({
+      pools: [{ id: 'heater', quantity: 2 }],
+      phases: [7, 8, 9].map((n) => cure(`w${n}`, n, { holds: [{ poolId: 'heater', quantity: 1 }] })),
+    });
     const watched = improve(input, { seed: 1, schedules: 30, inspect: () => undefined });
     expect(improve(input, { seed: 1, schedules: 30 })).toEqual(watched);
-    expect(watched.plan.jobs[0]!.finish).toBe(9);
-    expect(watched.proved).toBe(false);
+    // Two heaters for 24 slots of waiting are 12 by the bound, and 15 at best, as none can be split.
+    expect(watched.plan.jobs[0]!.finish).toBe(15);
+    expect(watched).toMatchObject({ bound: 12, proved: false });
   });
 });
 
