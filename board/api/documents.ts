@@ -2004,7 +2004,15 @@ export type PlacementCureQuery = {
     readonly placedAt: string;
     readonly protectionOffAt: string | null;
     readonly protectionOffReason: string | null;
-    readonly protectionPlan: { readonly text: string; readonly kinds: ReadonlyArray<string> };
+    readonly cautions: ReadonlyArray<string>;
+    readonly protectionPlan: {
+      readonly text: string;
+      readonly kinds: ReadonlyArray<string>;
+      readonly blanketLayers: number;
+      readonly blanketR: number;
+      readonly enclosureF: number | null;
+      readonly heatHours: number;
+    };
     readonly protectionOff: {
       readonly ok: boolean;
       readonly text: string;
@@ -2372,7 +2380,20 @@ export type TakeProtectionOffMutation = {
     | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'PlacementChanged' }
-    | { readonly __typename: 'ProtectionMustStay'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'ProtectionMustStay';
+        readonly code: string;
+        readonly message: string;
+        readonly finding: {
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        };
+      }
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
@@ -4012,7 +4033,12 @@ export const PlacementCureDocument = new TypedDocumentString(`
     protectionPlan {
       text
       kinds
+      blanketLayers
+      blanketR
+      enclosureF
+      heatHours
     }
+    cautions
     protectionOff {
       ...FindingFields
     }
@@ -4262,9 +4288,23 @@ export const TakeProtectionOffDocument = new TypedDocumentString(`
   outcome: takeProtectionOff(input: $input) {
     __typename
     ...RefusalFields
+    ... on ProtectionMustStay {
+      finding {
+        ...FindingFields
+      }
+    }
   }
 }
-    fragment RefusalFields on Refusal {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment RefusalFields on Refusal {
   code
   message
 }`) as unknown as TypedDocumentString<TakeProtectionOffMutation, TakeProtectionOffMutationVariables>;

@@ -5,6 +5,7 @@ import { useSignedIn } from '../session/session.js';
 import { isoWords } from '../time/moment-words.js';
 import { findingWords } from '../words/finding-words.js';
 import { AlarmList } from './alarm-list.js';
+import { ChangeProtectionForm } from './change-protection-form.js';
 import { CureCurve } from './cure-curve.js';
 
 /** The service's clock is asked for with a stretch of no length to speak of. */
@@ -24,18 +25,29 @@ export function PlacementCure({ placementId, title, zone }: PlacementCureProps) 
   if (error) return <p className="fault">{error.message}</p>;
   if (!data || !placement) return <p>Asking for the course of the cure.</p>;
   const may = me.role === 'office' || me.role === 'foreman';
-  const { protectionOff, protectionOffAt, protectionOffReason, protectionPlan } = placement;
+  const { protectionOff, protectionOffAt, protectionOffReason, protectionPlan, outlook } = placement;
+  const cured = outlook.release?.basis === 'measured';
   return (
     <>
       <AlarmList alarms={placement.alarms} zone={zone} />
-      <CureCurve title={title} outlook={placement.outlook} zone={zone} now={Date.parse(data.board.now)} />
+      <CureCurve title={title} outlook={outlook} zone={zone} now={Date.parse(data.board.now)} />
       <p>
         Protection: {protectionPlan.text}.{' '}
         {protectionOffAt &&
           `Off since ${isoWords(protectionOffAt, zone)}${protectionOffReason ? `, because: ${protectionOffReason}` : ''}.`}
         {protectionOff && findingWords(protectionOff)}
       </p>
+      <ul>
+        {placement.cautions
+          .filter((caution) => caution !== outlook.caution)
+          .map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+      </ul>
       {may && protectionOff && <TakeOff placement={placement} title={title} ok={protectionOff.ok} />}
+      {may && (protectionOff || !cured) && (
+        <ChangeProtectionForm placement={placement} title={title} now={protectionPlan} />
+      )}
     </>
   );
 }

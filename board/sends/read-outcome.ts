@@ -6,6 +6,7 @@ export interface Outcome {
   readonly code?: string;
   readonly message?: string;
   readonly findings?: readonly FindingText[];
+  readonly finding?: FindingText | null;
   readonly reading?: { readonly accepted: boolean; readonly findings: readonly FindingText[] } | null;
 }
 
@@ -23,7 +24,7 @@ export interface OutcomeText {
 /** Says what came of a change: its refusal in full with every finding, or that it is recorded. */
 export function readOutcome(outcome: Outcome): OutcomeText {
   if (outcome.code) {
-    return { state: 'refused', message: outcome.message ?? outcome.code, details: failing(outcome.findings) };
+    return { state: 'refused', message: outcome.message ?? outcome.code, details: failing(outcome.findings ?? (outcome.finding ? [outcome.finding] : [])) };
   }
   if (outcome.reading && !outcome.reading.accepted) {
     return {

@@ -34,56 +34,58 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
     });
   };
   return (
-    <form className="check-form" onSubmit={record}>
-      <p>Released by temperatures measured in the placement, when they show the strength.</p>
-      {newest.length === 0 && <p>No placement is on record for this job yet.</p>}
-      {newest.length > 0 && (
-        <>
-          <label>
-            Placement
-            <select name="placement">
-              {newest.map(({ id, placedAt, phase }) => (
-                <option key={id} value={id}>
-                  {phase.name}, {isoWords(placedAt, company.zone)}
-                </option>
-              ))}
-            </select>
-          </label>
-          {newest.map(({ id, phase, strength }) => (
-            <p key={id} className="limit">
-              {phase.name}: {Math.floor(strength.psi)} of {strength.requiredPsi} psi,{' '}
-              {strength.basis === 'measured'
-                ? 'from measured temperatures'
-                : 'predicted, which releases nothing'}
-              . {strength.caution}
-            </p>
-          ))}
-          {newest.slice(1).map(({ id, alarms }) => (
-            <AlarmList key={id} alarms={alarms} zone={company.zone} />
-          ))}
-          <NumberField name="concreteF" label="Temperature in the concrete or mortar" unit="°F" required />
-          <NumberField name="airF" label="Air beside it (may be left out)" unit="°F" />
-          <button type="submit" className="act act-strong act-large">
-            Record the temperature
-          </button>
-        </>
-      )}
-      <button
-        type="button"
-        className="act act-large"
-        onClick={() =>
-          void send('releaseHoldPoint', `Release ${holdPoint.title}`, {
-            holdPointId: holdPoint.id,
-            revision: holdPoint.revision,
-            values: [],
-          })
-        }
-      >
-        Release
-      </button>
+    <>
+      <form className="check-form" onSubmit={record}>
+        <p>Released by temperatures measured in the placement, when they show the strength.</p>
+        {newest.length === 0 && <p>No placement is on record for this job yet.</p>}
+        {newest.length > 0 && (
+          <>
+            <label>
+              Placement
+              <select name="placement">
+                {newest.map(({ id, placedAt, phase }) => (
+                  <option key={id} value={id}>
+                    {phase.name}, {isoWords(placedAt, company.zone)}
+                  </option>
+                ))}
+              </select>
+            </label>
+            {newest.map(({ id, phase, strength }) => (
+              <p key={id} className="limit">
+                {phase.name}: {Math.floor(strength.psi)} of {strength.requiredPsi} psi,{' '}
+                {strength.basis === 'measured'
+                  ? 'from measured temperatures'
+                  : 'predicted, which releases nothing'}
+                . {strength.caution}
+              </p>
+            ))}
+            {newest.slice(1).map(({ id, alarms }) => (
+              <AlarmList key={id} alarms={alarms} zone={company.zone} />
+            ))}
+            <NumberField name="concreteF" label="Temperature in the concrete or mortar" unit="°F" required />
+            <NumberField name="airF" label="Air beside it (may be left out)" unit="°F" />
+            <button type="submit" className="act act-strong act-large">
+              Record the temperature
+            </button>
+          </>
+        )}
+        <button
+          type="button"
+          className="act act-large"
+          onClick={() =>
+            void send('releaseHoldPoint', `Release ${holdPoint.title}`, {
+              holdPointId: holdPoint.id,
+              revision: holdPoint.revision,
+              values: [],
+            })
+          }
+        >
+          Release
+        </button>
+      </form>
       {gated.map(({ id, phase }) => (
         <PlacementCure key={id} placementId={id} title={`Cure: ${phase.name}`} zone={company.zone} />
       ))}
-    </form>
+    </>
   );
 }

@@ -1,4 +1,5 @@
-const TRUST: Readonly<Record<string, string>> = {
+/** How far a number can be trusted, by its mark. */
+export const TRUST_WORDS: Readonly<Record<string, string>> = {
   P: 'published',
   C: 'common practice',
   M: 'from memory',
@@ -7,6 +8,6 @@ const TRUST: Readonly<Record<string, string>> = {
 
 /** Where a limit comes from and how far it can be trusted, which some sources say of themselves already. */
 export function sourceWords({ source, mark }: { readonly source: string; readonly mark: string }): string {
-  const trust = TRUST[mark] ?? mark;
+  const trust = TRUST_WORDS[mark] ?? mark;
   return source.toLowerCase().includes(trust) ? source : `${source}; ${trust}`;
 }

@@ -182,8 +182,49 @@ describe('a pour on the pages', () => {
       await desk.getByRole('button', { name: 'Record that the protection is off' }).last().click();
       const refusal = desk.locator('.outcome-refused');
       await refusal.waitFor();
-      expect(await refusal.innerText()).toMatch(/Wait until it may come off/);
+      expect(await refusal.innerText()).toMatch(/Wait until it may come off.*limit: .* \(ACI 306/s);
       await refusal.getByRole('button', { name: 'Put away' }).click();
+    },
+    PATIENCE,
+  );
+
+  it(
+    'has its protection changed on the phone from what stands on it, and its course follows',
+    async () => {
+      const before = await course();
+      const sheet = await cureSheet();
+      const form = await opened(sheet.locator('details.change-protection'));
+      expect(await form.getByLabel('Layers of insulated blanket').inputValue()).toBe('1');
+      expect(await form.getByLabel('Heated enclosure').isChecked()).toBe(true);
+      await keepScreen(phone, 'phone-change-protection', true);
+      expect(await findings(phone)).toEqual([]);
+      await form.getByLabel('Layers of insulated blanket').fill('3');
+      await form.getByRole('button', { name: 'Change the protection' }).tap();
+      await phone.getByText('Done: Protection changed').waitFor();
+      await phone
+        .getByText(/3 layers of blanket .* for 12 h/)
+        .first()
+        .waitFor();
+      // Readings stay what they are; more insulation never cools a section, so it is no weaker from there on.
+      const after = await course();
+      const measured = (one: Course) => one.points.filter(({ basis }) => basis === 'measured');
+      expect(measured(after)).toEqual(measured(before));
+      expect(reaches(after)).toBeLessThanOrEqual(reaches(before));
+    },
+    PATIENCE,
+  );
+
+  it(
+    'takes no protection that keeps nothing on',
+    async () => {
+      const form = await opened((await cureSheet()).locator('details.change-protection'));
+      await form.getByLabel('Layers of insulated blanket').fill('0');
+      await form.getByLabel('Heated enclosure').uncheck();
+      await form.getByRole('button', { name: 'Change the protection' }).tap();
+      const refusal = phone.locator('.outcome-refused').first();
+      await refusal.waitFor();
+      expect(await refusal.innerText()).toMatch(/keeps nothing on/);
+      await refusal.getByRole('button', { name: 'Put away' }).tap();
     },
     PATIENCE,
   );
@@ -220,6 +261,12 @@ describe('a pour on the pages', () => {
     return jobByNumber.holdPoints.find(({ kind, phase }) => kind === 'cure' && phase.name === WAIT);
   };
 });
+
+/** When the strength is there, by the course. */
+function reaches({ points, requiredPsi }: Course): number {
+  const at = points.find(({ psi }) => psi >= requiredPsi)?.at;
+  return at ? Date.parse(at) : Infinity;
+}
 
 /** The lines of a figure as a person sees them: how many there are, whether they are dashed, what levels are named. */
 async function linesOf(figure: Locator) {
