@@ -15,11 +15,13 @@ export const NOTICE_KINDS = [
   'equipment-due-tomorrow',
   'cure-release-predicted',
   'reading-due',
-  'weather-against-phase',
   'proposal-waiting',
   'cure-freezing',
   'cure-alarm',
   'protection-may-come-off',
+  'weather-hold',
+  'weather-hold-soon',
+  'weather-hold-lifted',
 ] as const;
 export type NoticeKindName = (typeof NOTICE_KINDS)[number];
 

@@ -7,6 +7,8 @@ import { energisingAllowed } from './kinds/energising-allowed.js';
 import { energisingWithdrawn } from './kinds/energising-withdrawn.js';
 import { hookupReady } from './kinds/hookup-ready.js';
 import { hookupWithdrawn } from './kinds/hookup-withdrawn.js';
+import { weatherHold, weatherHoldSoon } from './kinds/weather-hold.js';
+import { weatherHoldLifted } from './kinds/weather-hold-lifted.js';
 import { Mailer } from './mailer.js';
 import { NoticeKinds } from './notice-kinds.js';
 import { NoticesResolver } from './notices.resolver.js';
@@ -31,5 +33,6 @@ export class NoticesModule implements OnModuleInit {
   onModuleInit(): void {
     this.kinds.register(hookupReady, hookupWithdrawn, energisingAllowed, energisingWithdrawn);
     this.kinds.register(cureFreezing, cureAlarm, protectionMayComeOff);
+    this.kinds.register(weatherHold, weatherHoldSoon, weatherHoldLifted);
   }
 }

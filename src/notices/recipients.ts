@@ -31,6 +31,23 @@ export async function foremenOf(
   return members.length > 0 ? members.map(({ personId }) => personId) : peopleOf(tx, companyId, 'foreman');
 }
 
+/** The active people in crews, whatever their role, and the foremen of each crew; see `foremenOf` for crews without. */
+export async function crewPeopleOf(
+  tx: Transaction,
+  companyId: string,
+  crewIds: readonly (string | null)[],
+): Promise<string[]> {
+  const known = crewIds.flatMap((id) => id ?? []);
+  const members = await tx.crewMember.findMany({
+    where: { companyId, crewId: { in: known }, person: { active: true } },
+    select: { personId: true },
+    orderBy: { personId: 'asc' },
+  });
+  const foremen: string[] = [];
+  for (const id of new Set(crewIds)) foremen.push(...(await foremenOf(tx, companyId, id)));
+  return [...new Set([...members.map(({ personId }) => personId), ...foremen])];
+}
+
 /** The electrician of a hookup when one is set and active, else all electricians of the company. */
 export async function electriciansOf(
   tx: Transaction,

@@ -12,7 +12,6 @@ import type {
   PlannedVisit,
   Proposal,
   Site,
-  WeatherHold,
 } from '../generated/prisma/client.js';
 
 /** A phase that is not done, with where the plan has it. */
@@ -33,8 +32,6 @@ export interface JobFacts {
   readonly inspections: readonly (Inspection & { readonly planned: PlannedVisit | null })[];
   readonly clearances: readonly Clearance[];
   readonly placements: readonly Placement[];
-  /** Holds from the forecast against phases of the job, neither lifted nor over, by their begin. */
-  readonly weatherHolds: readonly WeatherHold[];
 }
 
 /** What the reminders of a company follow from, as its rows stand now. */

@@ -2,7 +2,7 @@ import type { Transaction } from '../platform/database/database.js';
 import type { JobFacts, ReminderFacts } from './facts.js';
 
 /** Reads the facts of a company's live jobs: a fixed number of queries, whatever the number of jobs. */
-export async function gatherFacts(tx: Transaction, companyId: string, now: Date): Promise<ReminderFacts> {
+export async function gatherFacts(tx: Transaction, companyId: string): Promise<ReminderFacts> {
   const live = { companyId, state: { in: ['entered' as const, 'running' as const] } };
   const ofLive = { companyId, job: { state: live.state } };
   const unfinished = { state: { in: ['waiting' as const, 'started' as const] } };
@@ -20,17 +20,6 @@ export async function gatherFacts(tx: Transaction, companyId: string, now: Date)
   });
   const clearances = await tx.clearance.findMany({ where: ofLive, orderBy: { id: 'asc' } });
   const placements = await tx.placement.findMany({ where: ofLive, orderBy: { id: 'asc' } });
-  const weatherHolds = await tx.weatherHold.findMany({
-    where: {
-      companyId,
-      cause: 'forecast',
-      liftedAt: null,
-      OR: [{ endsAt: null }, { endsAt: { gt: now } }],
-      phase: { ...unfinished, job: { state: live.state } },
-    },
-    include: { phase: { select: { jobId: true } } },
-    orderBy: [{ startsAt: 'asc' }, { id: 'asc' }],
-  });
   const openProposal = await tx.proposal.findFirst({ where: { companyId, state: 'open' } });
   return {
     zone: company.zone,
@@ -45,7 +34,6 @@ export async function gatherFacts(tx: Transaction, companyId: string, now: Date)
         inspections: ofJob(inspections),
         clearances: ofJob(clearances),
         placements: ofJob(placements),
-        weatherHolds: weatherHolds.filter(({ phase }) => phase?.jobId === job.id),
       };
     }),
   };

@@ -10,7 +10,6 @@ export const REMINDER_KINDS = [
   'equipment-due-tomorrow',
   'cure-release-predicted',
   'reading-due',
-  'weather-against-phase',
   'proposal-waiting',
 ] as const satisfies readonly NoticeKindName[];
 export type ReminderKindName = (typeof REMINDER_KINDS)[number];

@@ -6,7 +6,6 @@ import { markOutLapsing } from './kinds/mark-out-lapsing.js';
 import { proposalWaiting } from './kinds/proposal-waiting.js';
 import { readingDue } from './kinds/reading-due.js';
 import { visitToday } from './kinds/visit-today.js';
-import { weatherAgainstPhase } from './kinds/weather-against-phase.js';
 import { REMINDER_KINDS, type ReminderKind } from './reminder-kind.js';
 
 /** The derivations of all kinds; a new kind is a new file and a row here. */
@@ -18,7 +17,6 @@ export const reminderKinds: readonly ReminderKind[] = [
   equipmentDueTomorrow,
   cureReleasePredicted,
   readingDue,
-  weatherAgainstPhase,
   proposalWaiting,
 ];
 

@@ -9,8 +9,8 @@ export function reminderNotice({ kind, urgent, audience, derive }: ReminderKind)
   return {
     kind,
     urgent,
-    overtaken: async (tx, { notice, now }) => {
-      const facts = await gatherFacts(tx, notice.companyId, now);
+    overtaken: async (tx, { notice }) => {
+      const facts = await gatherFacts(tx, notice.companyId);
       const wanted = derive(facts).find(({ subjectId }) => subjectId === notice.subjectId);
       if (!wanted) return 'not sent: no longer needed';
       return (await hasMoved(tx, notice)) ? 'not sent: it was moved to later' : null;

@@ -12,7 +12,7 @@ export function wantedReminders(facts: ReminderFacts): WantedReminder[] {
 
 /** The step after every change: the stored reminders become those that follow from the rows as they now stand. */
 export async function remindersStep({ tx, ctx: { companyId }, now }: Change): Promise<void> {
-  const wanted = wantedReminders(await gatherFacts(tx, companyId, now));
+  const wanted = wantedReminders(await gatherFacts(tx, companyId));
   const stored = await tx.reminder.findMany({
     where: {
       companyId,

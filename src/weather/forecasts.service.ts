@@ -19,7 +19,6 @@ import { Refused } from '../platform/outcomes/refusal.js';
 import { ForecastFormat, type UploadForecastInput } from './weather.inputs.js';
 import { newestForecastIds } from './newest-forecasts.js';
 import { coreForecast } from './stored-forecast.js';
-import { syncForecastHolds } from './sync-forecast-holds.js';
 
 /** How far clocks may differ before a forecast is said to come from the future. */
 const CLOCK_SLACK = HOUR_MS;
@@ -38,7 +37,7 @@ export class ForecastsService {
   constructor(private readonly changes: ChangeRunner) {}
 
   /**
-   * Keeps a forecast and opens, moves and lifts the holds it causes; the plan follows. Faults of the file are listed
+   * Keeps a forecast; holds and plan follow. Faults of the file are listed
    * line by line, and nothing of a faulty file is used.
    */
   upload(ctx: Context, input: UploadForecastInput) {
@@ -74,7 +73,6 @@ export class ForecastsService {
           hours: forecast.hours.length,
         },
       });
-      await syncForecastHolds(change, site.id, forecast);
       return { siteId: site.id, hours: forecast.hours.length, notes: notes.map((note) => ({ ...note })) };
     });
   }

@@ -9,6 +9,7 @@ import { refuseInput } from '../platform/outcomes/demand-past.js';
 import { parseInput } from '../platform/outcomes/parse-input.js';
 import { Refused } from '../platform/outcomes/refusal.js';
 import { WrongState } from '../phases/phases.face.js';
+import { tellHolds, tellLifted, toTell } from './holds/tell-holds.js';
 import type { CallWeatherHoldInput, LiftWeatherHoldInput } from './weather.inputs.js';
 
 const why = z.object({
@@ -19,7 +20,7 @@ const why = z.object({
     .max(500, { error: 'has at most 500 letters' }),
 });
 
-/** Calls weather holds and lifts them; the plan goes around them at once. */
+/** Calls weather holds and lifts them; the plan goes around them at once, and whoever is affected is told. */
 @Injectable()
 export class WeatherHoldsService {
   constructor(private readonly changes: ChangeRunner) {}
@@ -48,6 +49,8 @@ export class WeatherHoldsService {
           endsAt,
           reason,
           openedAt: change.now,
+          told: toTell(startsAt, endsAt),
+          tellings: 1,
           calledById: ctx.personId || null,
         },
       });
@@ -59,6 +62,7 @@ export class WeatherHoldsService {
         detail: { site: site.address, phase: phase?.name ?? null, startsAt: startsAt.toISOString() },
         reason,
       });
+      await tellHolds(change, [{ id: hold.id, startsAt, telling: 1 }]);
       return { weatherHoldId: hold.id };
     });
   }
@@ -93,6 +97,7 @@ export class WeatherHoldsService {
         jobId: hold.phase?.jobId ?? null,
         reason,
       });
+      if (hold.tellings > 0) await tellLifted(change, [hold.id]);
       return { weatherHoldId: hold.id };
     });
   }

@@ -1,7 +1,9 @@
-import { Global, Module } from '@nestjs/common';
+import { Global, Module, type OnModuleInit } from '@nestjs/common';
+import { ChangeSteps } from '../platform/change/change-steps.js';
 import { ForecastFileRoute } from './forecast-file.route.js';
 import { ForecastReceivedResolver, ForecastResolver } from './forecast.resolver.js';
 import { ForecastsService } from './forecasts.service.js';
+import { holdsStep } from './holds/holds.step.js';
 import { SiteWeatherResolver } from './site-weather.resolver.js';
 import { WeatherHoldChangedResolver, WeatherHoldResolver } from './weather-hold.resolver.js';
 import { WeatherHoldsService } from './weather-holds.service.js';
@@ -33,4 +35,10 @@ import { WindowsReader } from './windows-reader.js';
   ],
   exports: [WeatherReader],
 })
-export class WeatherModule {}
+export class WeatherModule implements OnModuleInit {
+  constructor(private readonly steps: ChangeSteps) {}
+
+  onModuleInit(): void {
+    this.steps.register('weatherHolds', holdsStep);
+  }
+}

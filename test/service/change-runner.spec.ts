@@ -158,6 +158,6 @@ describe('a change', () => {
     const steps = new ChangeSteps();
     steps.register('replan', async () => undefined);
     expect(() => steps.register('replan', async () => undefined)).toThrow(/has an owner already/);
-    expect(() => steps.demandComplete()).toThrow(/hookupReadiness, cureWatch, reminders/);
+    expect(() => steps.demandComplete()).toThrow(/hookupReadiness, cureWatch, weatherHolds, reminders/);
   });
 });

@@ -4,7 +4,6 @@ import type {
   Inspection,
   Placement,
   PlannedVisit,
-  WeatherHold,
 } from '../../src/generated/prisma/client.js';
 import type { JobFacts, PhaseFacts, ReminderFacts } from '../../src/reminders/facts.js';
 
@@ -33,7 +32,6 @@ export const jobFacts = (changes: Partial<JobFacts> = {}): JobFacts => ({
   inspections: [],
   clearances: [],
   placements: [],
-  weatherHolds: [],
   ...changes,
 });
 
@@ -129,22 +127,6 @@ export const placement = (changes: Partial<Placement> = {}): Placement =>
       requiredPsi: 500,
       placedAt: new Date('2031-01-06T09:00:00-05:00'),
       predictedReleaseAt: new Date('2031-01-08T09:00:00-05:00'),
-    },
-    changes,
-  );
-
-/** A hold from the forecast against phase `p` on the 8th from 6:00 to 12:00. */
-export const weatherHold = (changes: Partial<WeatherHold> = {}): WeatherHold =>
-  row(
-    {
-      ...base,
-      id: 'w',
-      phaseId: 'p',
-      cause: 'forecast',
-      startsAt: new Date('2031-01-08T06:00:00-05:00'),
-      endsAt: new Date('2031-01-08T12:00:00-05:00'),
-      reason: 'air below 20 °F',
-      liftedAt: null,
     },
     changes,
   );

@@ -83,7 +83,6 @@ function waitHold({ phase }: Pour, { notBefore }: BranchSpec, now: Date): Planni
       basis: null,
       told: null,
       tellings: 0,
-      announcedAt: null,
       calledById: null,
       liftedAt: null,
       liftedById: null,

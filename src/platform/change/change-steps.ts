@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Change } from './change.js';
 
 /** Names of the steps that follow a change inside its transaction, in the order they run. */
-export const STEP_ORDER = ['hookupReadiness', 'cureWatch', 'replan', 'reminders'] as const;
+export const STEP_ORDER = ['hookupReadiness', 'cureWatch', 'weatherHolds', 'replan', 'reminders'] as const;
 export type StepName = (typeof STEP_ORDER)[number];
 export type ChangeStep = (change: Change) => Promise<void>;
 

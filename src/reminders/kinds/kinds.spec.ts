@@ -7,7 +7,6 @@ import {
   markOut,
   phaseFacts,
   placement,
-  weatherHold,
 } from '../../../test/support/reminder-facts.js';
 import type { Proposal } from '../../generated/prisma/client.js';
 import { reminderKinds } from '../reminder-kinds.js';
@@ -19,7 +18,6 @@ import { markOutLapsing } from './mark-out-lapsing.js';
 import { proposalWaiting } from './proposal-waiting.js';
 import { readingDue } from './reading-due.js';
 import { visitToday } from './visit-today.js';
-import { weatherAgainstPhase } from './weather-against-phase.js';
 
 const at = (iso: string) => new Date(`${iso}-05:00`);
 
@@ -218,35 +216,6 @@ describe('a reading due', () => {
   });
 });
 
-describe('weather against a phase', () => {
-  test('is due three days before the first hour and useful until the last', () => {
-    const facts = jobFacts({
-      phases: [phaseFacts()],
-      weatherHolds: [
-        weatherHold(),
-        weatherHold({ id: 'w2', startsAt: at('2031-01-09T06:00:00'), endsAt: null }),
-      ],
-    });
-    const wanted = weatherAgainstPhase.derive(factsOf(facts));
-    expect(wanted).toHaveLength(1);
-    expect(wanted[0]).toMatchObject({
-      subjectId: 'p',
-      dueAt: at('2031-01-05T00:00:00'),
-      usefulUntil: at('2031-01-10T06:00:00'),
-    });
-    expect(wanted[0]?.detail.message.lists[0]?.items).toEqual(['air below 20 °F']);
-  });
-
-  test('goes out at night too', () => {
-    expect(weatherAgainstPhase.urgent).toBe(true);
-  });
-
-  test('is not wanted for a phase that nothing holds', () => {
-    const facts = jobFacts({ phases: [phaseFacts({ id: 'other' })], weatherHolds: [weatherHold()] });
-    expect(weatherAgainstPhase.derive(factsOf(facts))).toEqual([]);
-  });
-});
-
 describe('a proposal that waits', () => {
   const openProposal = {
     id: 'pr',
@@ -298,7 +267,6 @@ describe('every kind', () => {
         ],
         clearances: [markOut()],
         placements: [placement()],
-        weatherHolds: [weatherHold()],
       }),
     ),
     openProposal: {
