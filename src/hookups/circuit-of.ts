@@ -1,4 +1,4 @@
-import { sizeCircuit } from '../../shared/heating/circuit.js';
+import { sizeCircuit } from '../../shared/heating/circuit/size-circuit.js';
 import { amperes } from '../../shared/units/electrical.js';
 import type { HeatingSet } from '../generated/prisma/client.js';
 import type { Circuit } from './circuit.model.js';

@@ -1,4 +1,4 @@
-import { breakerCarries, continuousLoad } from '../../shared/heating/circuit.js';
+import { breakerCarries, continuousLoad } from '../../shared/heating/circuit/size-circuit.js';
 import { amperes } from '../../shared/units/electrical.js';
 import type { HeatingSet } from '../generated/prisma/client.js';
 import type { Finding } from '../inspections/inspections.face.js';

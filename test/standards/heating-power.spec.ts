@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { loadCurrent, loadResistance, offVoltagePower, powerAt } from '../../shared/heating/power.js';
+import { loadCurrent, loadResistance, offVoltagePower, powerAt } from '../../shared/heating/circuit/power.js';
 import { ohms, volts, watts } from '../../shared/units/electrical.js';
 
 // Computed by hand from P = V²/R.

@@ -1,6 +1,6 @@
 import type { HeatingSet } from '../../generated/prisma/client.js';
 import { describeSource } from '../../../shared/entry/source.js';
-import { sizeCircuit } from '../../../shared/heating/circuit.js';
+import { sizeCircuit } from '../../../shared/heating/circuit/size-circuit.js';
 import { amperes } from '../../../shared/units/electrical.js';
 import type { Fact } from '../message.js';
 

@@ -6,7 +6,7 @@ import {
   type Ohms,
   type Volts,
   type Watts,
-} from '../units/electrical.js';
+} from '../../units/electrical.js';
 
 /** Resistance of a load: V²/R = P turned round. */
 export const loadResistance = (power: Watts, voltage: Volts): Ohms => ohms(voltage ** 2 / power);
