@@ -180,7 +180,7 @@ describe('the record of a day', () => {
         const expected = phases.map(({ kind }) =>
           told.flatMap((row, i) => (i >= hour && PLAIN[kind]!(told, i, inF) ? [local(row.at)] : [])),
         );
-        const held = [];
+        const held: string[][] = [];
         for (const phase of phases) held.push(await heldHours(world, phase, now));
         expect([local(now), heldBy(phases, held)]).toEqual([local(now), heldBy(phases, expected)]);
         phases.forEach(({ kind }, i) => {
