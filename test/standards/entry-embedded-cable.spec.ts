@@ -3,6 +3,7 @@ import { cableCover } from '../../shared/entry/rules/cable-cover.js';
 import { cableSpacing } from '../../shared/entry/rules/cable-spacing.js';
 import { powerDensity } from '../../shared/entry/rules/power-density.js';
 import { walkBase } from '../../shared/entry/rules/walk-base.js';
+import { estimateSerpentine } from '../../shared/heating/serpentine.js';
 import {
   fromWattsPerSquareMetre,
   spacingForDensity,
@@ -67,5 +68,21 @@ describe('spacing formulas', () => {
 
   it('240 ft over 60 ft² lies 3.00 in apart', () => {
     expect(spacingForLength(squareFeet(60), feet(240))).toBeCloseTo(3, 10);
+  });
+});
+
+// Computed by hand: n·(L − s) + (n − 1)·π·s/2 with half-circle turns, n·L + (n − 1)·s with square ones.
+describe('60 by 72 in, setback 3 in, spacing 3 in', () => {
+  const found = estimateSerpentine({
+    across: inches(60),
+    alongRuns: inches(72),
+    setback: inches(3),
+    spacing: inches(3),
+  });
+
+  it('takes 19 runs, 106.8 ft with round turns and 109.0 ft with square ones', () => {
+    expect(found.runs).toBe(19);
+    expect(found.roundTurns).toBeCloseTo(106.8, 1);
+    expect(found.squareTurns).toBeCloseTo(109.0, 1);
   });
 });

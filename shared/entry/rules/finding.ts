@@ -14,4 +14,6 @@ export interface Finding {
   readonly text: string;
   /** What a person must mind, whatever the finding says. */
   readonly caution?: string;
+  /** Kinds of phase that must not begin while the finding is not ok; none where it only advises. */
+  readonly blocks?: readonly string[];
 }

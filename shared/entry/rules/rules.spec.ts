@@ -2,7 +2,13 @@ import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { readdirSync } from 'node:fs';
 import { wattsPerSquareFoot } from '../../units/electrical.js';
-import { inches } from '../../units/length.js';
+import { feet, inches } from '../../units/length.js';
+import { psi } from '../../units/stress.js';
+import { hours } from '../../units/time.js';
+import { percent } from '../../units/weather-units.js';
+import { COMMON_PRACTICE, published } from '../source.js';
+import { HEATED_ENTRY } from '../template/default/heated-entry.js';
+import { blockedPhases } from './blocked-phases.js';
 import { cableDepth } from './cable-depth.js';
 import type { Finding } from './finding.js';
 import { RULES } from './rules.js';
@@ -24,6 +30,54 @@ const CASES: Record<keyof typeof RULES, { pass: () => Finding; fail: () => Findi
   'cable-spacing': {
     pass: () => RULES['cable-spacing'](inches(4)),
     fail: () => RULES['cable-spacing'](inches(13)),
+  },
+  'concrete-strength': {
+    pass: () => RULES['concrete-strength'](psi(4000), percent(6), 'severe'),
+    fail: () => RULES['concrete-strength'](psi(3000), percent(6), 'severe'),
+  },
+  'door-drop': {
+    pass: () => RULES['door-drop'](inches(1), true),
+    fail: () => RULES['door-drop'](inches(2), true),
+  },
+  'drainage-slope': {
+    pass: () => RULES['drainage-slope'](percent(2)),
+    fail: () => RULES['drainage-slope'](percent(1)),
+  },
+  'excavation-protection': {
+    pass: () => RULES['excavation-protection'](feet(6), 'protected'),
+    fail: () => RULES['excavation-protection'](feet(6), 'found-stable'),
+  },
+  guard: {
+    pass: () => RULES.guard(inches(36), true),
+    fail: () => RULES.guard(inches(36), false),
+  },
+  handrail: {
+    pass: () => RULES.handrail(4, true),
+    fail: () => RULES.handrail(4, false),
+  },
+  'heat-supplied': {
+    pass: () => RULES['heat-supplied'](wattsPerSquareFoot(45), wattsPerSquareFoot(40), COMMON_PRACTICE),
+    fail: () => RULES['heat-supplied'](wattsPerSquareFoot(35), wattsPerSquareFoot(40), COMMON_PRACTICE),
+  },
+  'landing-depth': {
+    pass: () => RULES['landing-depth'](inches(60)),
+    fail: () => RULES['landing-depth'](inches(35)),
+  },
+  'landing-slope': {
+    pass: () => RULES['landing-slope'](percent(2)),
+    fail: () => RULES['landing-slope'](percent(3)),
+  },
+  'lap-length': {
+    pass: () => RULES['lap-length'](inches(24), 4, 40),
+    fail: () => RULES['lap-length'](inches(24), 4, 60),
+  },
+  'rebar-cover': {
+    pass: () => RULES['rebar-cover'](inches(3), 4, 'cast-against-earth'),
+    fail: () => RULES['rebar-cover'](inches(2), 4, 'cast-against-earth'),
+  },
+  'silica-respirator': {
+    pass: () => RULES['silica-respirator'](hours(2), true, 10),
+    fail: () => RULES['silica-respirator'](hours(2), true, 0),
   },
   'footing-frost-depth': {
     pass: () => RULES['footing-frost-depth'](inches(50), frost),
@@ -60,7 +114,7 @@ const CASES: Record<keyof typeof RULES, { pass: () => Finding; fail: () => Findi
 };
 
 describe('every rule', () => {
-  const notRules = ['finding', 'say', 'spread', 'rules', 'design-findings'];
+  const notRules = ['amendment', 'blocked-phases', 'design-findings', 'finding', 'rules', 'say', 'spread'];
 
   it('is a file and a row in the list', () => {
     const files = readdirSync(new URL('.', import.meta.url))
@@ -132,5 +186,81 @@ describe('what rules print with', () => {
         expect(spread([values[0] ?? 0])).toBe(0);
       }),
     );
+  });
+});
+
+describe('what a broken rule blocks', () => {
+  const kinds = HEATED_ENTRY.phases.map((phase) => phase.kind);
+
+  it.each(Object.entries(CASES))(
+    '%s blocks phases that there are, and none while it is kept',
+    (_, { pass, fail }) => {
+      expect(blockedPhases(pass())).toEqual([]);
+      for (const kind of blockedPhases(fail())) expect(kinds).toContain(kind);
+    },
+  );
+
+  it('is nothing for advice and for what is no rule of the design', () => {
+    expect(blockedPhases({ rule: 'cable-depth', ok: false })).toEqual([]);
+    expect(blockedPhases({ rule: 'toString', ok: false })).toEqual([]);
+  });
+
+  it('is the pour for a footing that does not reach under frost', () => {
+    expect(blockedPhases({ rule: 'footing-frost-depth', ok: false })).toEqual(['footing-pour']);
+  });
+});
+
+describe('an amendment of the place', () => {
+  const local = { limit: inches(8.25), source: published('local ordinance 12') };
+
+  it('takes the place of the code, with its own source', () => {
+    expect(RULES['riser-height'](inches(8.25), local)).toMatchObject({ ok: true, source: local.source });
+    expect(RULES['riser-height'](inches(8.26), local)).toMatchObject({ ok: false, limit: 'at most 8.25 in' });
+  });
+
+  it('may ask for more than the code does', () => {
+    const strict = { limit: inches(11), source: local.source };
+    expect(RULES['tread-depth'](inches(10.5), strict).ok).toBe(false);
+    expect(RULES['landing-depth'](inches(48), { ...strict, limit: inches(60) }).ok).toBe(false);
+    expect(RULES['door-drop'](inches(1), true, { ...strict, limit: inches(0.5) }).ok).toBe(false);
+  });
+});
+
+describe('limits on both sides', () => {
+  it.each([
+    [7.75, false, true],
+    [7.76, false, false],
+    [1.5, true, true],
+    [1.51, true, false],
+    [0, true, true],
+    [-0.1, true, false],
+  ])('landing %p in under the sill, door over it %p: %p', (drop, swings, ok) => {
+    expect(RULES['door-drop'](inches(drop), swings).ok).toBe(ok);
+  });
+
+  it.each([
+    [5, true],
+    [7, true],
+    [4.9, false],
+    [7.1, false],
+  ])('air of %p %% where the weathering is severe: %p', (air, ok) => {
+    expect(RULES['concrete-strength'](psi(3500), percent(air), 'severe').ok).toBe(ok);
+  });
+
+  it('asks for no air where it does not freeze', () => {
+    expect(RULES['concrete-strength'](psi(2500), percent(1), 'negligible')).toMatchObject({
+      ok: true,
+      limit: 'at least 2500 psi',
+    });
+  });
+
+  it('tables end where they end', () => {
+    expect(() => RULES['lap-length'](inches(40), 7, 60)).toThrow('has #4, #5 and #6, not #7');
+    expect(() => RULES['rebar-cover'](inches(3), 2, 'weather')).toThrow('numbered 3 to 11');
+  });
+
+  it('nobody goes into ground that no one has looked at', () => {
+    expect(RULES['excavation-protection'](feet(3), 'none').text).toContain('competent person');
+    expect(RULES['excavation-protection'](feet(5), 'none').text).toContain('Slope, shore or shield');
   });
 });
