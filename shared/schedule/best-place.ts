@@ -1,79 +1,88 @@
 import { gateBounds, readyBound, type Bound } from './lower-bounds.js';
-import type { Crew } from './model.js';
-import type { Node } from './problem.js';
+import { probe, type Probed } from './probe.js';
+import type { Choice, Hours, Node } from './problem.js';
+import { FOREVER, type Reads } from './reads.js';
 import { findEarliest, type Found, type NotFound } from './search.js';
+import type { Slot } from './slot.js';
 import type { State } from './state.js';
 
 /**
- * The best place for a phase among crews: earliest start, then earliest finish, then the crew it had, then id order.
+ * The best place for a phase among crews: earliest start, then earliest finish, then the first of the choices. Every crew is tried by bare
+ * numbers; only the best is looked at again for its reasons.
  *
  * @param floors earliest starts to respect after the gates, with their reasons
+ * @param reads notes how far the search looked
  */
 export function bestPlace(
   state: State,
   node: Node,
-  crews: readonly (Crew | null)[],
+  choices: readonly Choice[],
   floors: readonly Bound[],
+  reads: Reads,
 ): Found | NotFound {
-  const bounds = [...gatesOf(state, node), ...floors];
-  const preferred = preferredCrew(node);
-  let best: Found | undefined;
-  let failure: NotFound | undefined;
-  for (const crew of crews) {
-    const place = placeWith(state, node, crew, bounds, best?.start ?? Infinity);
-    if (!place.found) failure ??= place;
-    else if (!best || isBetter(place, best, preferred)) best = place;
+  const gates = gatesOf(state, node);
+  const bounds = floors.length === 0 ? gates : [...gates, ...floors];
+  const first = choices[0]!;
+  const { hours } = first;
+  const ready = readyBound(node, hours, state.outcomes, state.problem.input.now);
+  if (choices.length === 1) return placeWith(state, node, first, ready, bounds, reads);
+  let best: Choice | undefined;
+  let bestReady = ready;
+  let start = FOREVER;
+  let finish = FOREVER;
+  for (const choice of choices) {
+    const from = choice.hours === hours ? ready : readyOf(state, node, choice.hours);
+    if (!from) continue;
+    const latest = best && choice.hours === best.hours ? start - 1 : start;
+    probe(state, node, choice.crewIndex, choice.hours, floorOf(from, bounds), latest, PROBED);
+    reads.add(node, from.at, PROBED.reach);
+    if (PROBED.start < 0 || (PROBED.start === start && PROBED.finish >= finish)) continue;
+    best = choice;
+    bestReady = from;
+    ({ start, finish } = PROBED);
   }
-  return best ?? failure!;
+  return placeWith(state, node, best ?? first, best ? bestReady : ready, bounds, reads);
 }
 
-/** Crews that come into question; one `null` for a phase that needs none. */
-export function crewChoices(node: Node): readonly (Crew | null)[] {
-  return node.needsCrew ? node.crews : [null];
+/** What a probe tells: read at once, before the next. */
+const PROBED: Probed = { start: -1, finish: -1, reach: 0 };
+
+function readyOf(state: State, node: Node, hours: Hours): Bound | null {
+  return readyBound(node, hours, state.outcomes, state.problem.input.now);
 }
 
-/** The crew a phase was promised or last planned with. */
-export function preferredCrew(node: Node): string | undefined {
-  return node.phase.commitment?.crewId ?? node.phase.previous?.crewId;
-}
-
-/** Earliest starts by the phase's gates. */
-export function gatesOf(state: State, node: Node): Bound[] {
-  if (!node.phase.gates) return [];
-  return gateBounds(node, (id) => state.visitOf(node.visits.find((v) => v.inspection.id === id)!));
+function floorOf(ready: Bound, bounds: readonly Bound[]): Slot {
+  let { at } = ready;
+  for (const bound of bounds) if (bound.at > at) ({ at } = bound);
+  return at;
 }
 
 function placeWith(
   state: State,
   node: Node,
-  crew: Crew | null,
-  floors: readonly Bound[],
-  latest: number,
+  choice: Choice,
+  ready: Bound | null,
+  bounds: readonly Bound[],
+  reads: Reads,
 ): Found | NotFound {
-  const { problem } = state;
-  const hours = problem.hoursOf(node, crew);
-  const ready = readyBound(node, hours, state.outcomes, problem.input.now);
   if (!ready) {
-    const { calendarId } = hours;
-    return { found: false, reason: { kind: 'calendar', calendarId, until: problem.end }, poolId: null };
+    const { calendarId } = choice.hours;
+    return {
+      found: false,
+      reason: { kind: 'calendar', calendarId, until: state.problem.end },
+      pool: null,
+    };
   }
-  return findEarliest({
-    node,
-    crew,
-    hours,
-    ready,
-    floors,
-    timeline: crew && state.timeline(crew.id),
-    stock: state.stock,
-    nodes: problem.nodes,
-    input: problem.input,
-    horizon: problem.end,
-    latest,
-  });
+  const place = findEarliest(state, node, choice, ready, bounds);
+  reads.add(node, ready.at, place.found ? place.finish : FOREVER);
+  return place;
 }
 
-function isBetter(a: Found, b: Found, preferred: string | undefined): boolean {
-  if (a.start !== b.start) return a.start < b.start;
-  if (a.finish !== b.finish) return a.finish < b.finish;
-  return a.crew?.id === preferred && b.crew?.id !== preferred;
+/** Earliest starts by the phase's gates. */
+export function gatesOf(state: State, node: Node): readonly Bound[] {
+  if (!node.phase.gates || node.phase.gates.length === 0) return NO_BOUNDS;
+  return gateBounds(node, (id) => state.visitOf(node.visits.find((v) => v.inspection.id === id)!));
 }
+
+/** No bounds. */
+export const NO_BOUNDS: readonly Bound[] = [];

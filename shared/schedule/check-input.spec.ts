@@ -18,9 +18,8 @@ const visit = {
 
 describe('an input that cannot be planned is refused with every fault', () => {
   const bad: [string, Partial<PlanInput>][] = [
-    ['a greatest lag, which is not planned', { links: [{ ...link('a', 'b'), mostLag: 4 }] }],
-    ['a time of validity, which is not planned', { inspections: [{ ...visit, validFor: 96 }] }],
-    ['lets its crew go in a weather hold', { phases: [work('a', 4, { keepsCrew: false }), work('b', 4)] }],
+    ['a greatest lag that is not whole slots', { links: [{ ...link('a', 'b'), mostLag: 0.5 }] }],
+    ['a time of validity that is not a whole number', { inspections: [{ ...visit, validFor: -1 }] }],
     ['a lag that is not whole slots', { links: [link('a', 'b', 'FS', 0.5)] }],
     ['is given twice', { phases: [work('a', 4), work('a', 4), work('b', 4)] }],
     ['names job "nobody"', { phases: [work('a', 4, { jobId: 'nobody' }), work('b', 4)] }],

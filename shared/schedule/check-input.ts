@@ -43,12 +43,20 @@ export function checkInput(input: PlanInput): void {
     const where = `inspection "${inspection.id}"`;
     need(calendars, 'calendar', inspection.calendarId, where);
     need(jobs, 'job', inspection.jobId, where);
+    const { validFor } = inspection;
+    if (validFor !== undefined && !(Number.isSafeInteger(validFor) && validFor >= 0)) {
+      faults.push(`${where} has a time of validity that is not a whole number of slots`);
+    }
     for (const id of inspection.after) need(phases, 'phase', id, where);
   }
   for (const link of input.links) {
     need(phases, 'phase', link.from, `link "${link.id}"`);
     need(phases, 'phase', link.to, `link "${link.id}"`);
     if (!Number.isSafeInteger(link.lag)) faults.push(`link "${link.id}" has a lag that is not whole slots`);
+    const { mostLag } = link;
+    if (mostLag !== undefined && !Number.isSafeInteger(mostLag)) {
+      faults.push(`link "${link.id}" has a greatest lag that is not whole slots`);
+    }
   }
   for (const phase of input.phases) {
     const where = `phase "${phase.id}"`;
@@ -67,23 +75,16 @@ export function checkInput(input: PlanInput): void {
     }
     faults.push(...durationFaults(phase).map((fault) => `${where} ${fault}`));
   }
-  faults.push(...notPlanned(input));
   if (faults.length > 0) throw new PlanInputError(faults);
 }
 
-/** What the model can say and the engine does not plan: refused rather than left out of sight. */
-function notPlanned(input: PlanInput): string[] {
-  return [
-    ...input.links.flatMap(({ id, mostLag }) =>
-      mostLag === undefined ? [] : [`link "${id}" has a greatest lag, which is not planned`],
-    ),
-    ...input.inspections.flatMap(({ id, validFor }) =>
-      validFor === undefined ? [] : [`inspection "${id}" has a time of validity, which is not planned`],
-    ),
-    ...input.phases.flatMap(({ id, keepsCrew }) =>
-      keepsCrew === false ? [`phase "${id}" lets its crew go in a weather hold, which is not planned`] : [],
-    ),
-  ];
+/**
+ * Checks one phase for what needs nothing else of the input.
+ * @throws PlanInputError listing every fault
+ */
+export function checkPhase(phase: Phase): void {
+  const faults = durationFaults(phase).map((fault) => `phase "${phase.id}" ${fault}`);
+  if (faults.length > 0) throw new PlanInputError(faults);
 }
 
 function durationFaults({ duration, facts }: Phase): string[] {

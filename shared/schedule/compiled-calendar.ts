@@ -130,6 +130,11 @@ export class CompiledCalendar {
     return i + 1 < this.count ? (this.from[i + 1]! as Slot) : null;
   }
 
+  /** End of the stretch in which an open slot lies. */
+  endOf(t: number): Slot {
+    return this.to[this.indexAt(t)]! as Slot;
+  }
+
   /** Finish of `count` slots of work begun at `t`; `t` itself for no work. */
   add(t: number, count: SlotCount): Slot | null {
     if (count === 0) return t as Slot;

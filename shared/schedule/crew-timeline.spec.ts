@@ -10,27 +10,44 @@ test('gaps without enough working time are passed over, whatever the clock says'
   const crew = timeline();
   crew.take(slot(28), slot(58), 1);
   crew.take(slot(96 + 28), slot(96 + 50), 2);
-  const working = { slots: 3, working: true };
-  expect(crew.blockedUntil(slot(28), slot(31), working)).toMatchObject({ owner: 2, to: 96 + 50 });
-  expect(crew.blockedUntil(slot(28), slot(31), { slots: 2, working: true })).toMatchObject({
-    owner: 1,
-    to: 58,
-  });
-  expect(crew.blockedUntil(slot(28), slot(31), { slots: 60, working: false })).toMatchObject({
-    owner: 1,
-    to: 58,
-  });
-  expect(crew.blockedUntil(slot(58), slot(60), working)).toBeUndefined();
+  const until = (from: number, to: number, slots: number, working: boolean): number | undefined => {
+    const i = crew.blockedBy(slot(from), slot(to), slots, working);
+    return i < 0 ? undefined : crew.toOf(i);
+  };
+  expect(until(28, 31, 3, true)).toBe(96 + 50);
+  expect(until(28, 31, 2, true)).toBe(58);
+  expect(until(28, 31, 60, false)).toBe(58);
+  expect(until(58, 60, 3, true)).toBeUndefined();
 });
 
 test('a crew taken twice by facts keeps both, without overlap, and names the first', () => {
   const crew = timeline();
-  expect(crew.take(slot(10), slot(20), 1)).toBeUndefined();
-  expect(crew.take(slot(30), slot(40), 2)).toBeUndefined();
+  expect(crew.take(slot(10), slot(20), 1)).toBe(-1);
+  expect(crew.take(slot(30), slot(40), 2)).toBe(-1);
   expect(crew.take(slot(5), slot(50), 3)).toBe(1);
-  const owners = [5, 10, 20, 30, 40].map((t) => crew.firstIn(slot(t), slot(t + 1))?.owner);
-  expect(owners).toEqual([3, 1, 3, 2, 3]);
-  crew.release(3);
-  expect(crew.firstIn(slot(20), slot(30))).toBeUndefined();
-  expect(crew.firstIn(slot(5), slot(50))?.owner).toBe(1);
+  expect(crew.all()).toEqual([
+    { from: 5, to: 10, owner: 3 },
+    { from: 10, to: 20, owner: 1 },
+    { from: 20, to: 30, owner: 3 },
+    { from: 30, to: 40, owner: 2 },
+    { from: 40, to: 50, owner: 3 },
+  ]);
+  crew.release(slot(5), slot(50), 3);
+  expect(crew.firstIn(slot(20), slot(30))).toBe(-1);
+  expect(crew.ownerOf(crew.firstIn(slot(5), slot(50)))).toBe(1);
+});
+
+test('work that lets its crew go meets only what lies outside the time it lets it go', () => {
+  const crew = timeline();
+  const hold = CompiledCalendar.of([{ from: slot(30), to: slot(40) }]);
+  crew.take(slot(32), slot(38), 1);
+  crew.take(slot(39), slot(44), 2);
+  expect(crew.firstOutside(slot(28), slot(39), hold)).toBe(-1);
+  expect(crew.ownerOf(crew.firstOutside(slot(28), slot(41), hold))).toBe(2);
+});
+
+test('more stretches than there was room for keep their order', () => {
+  const crew = timeline();
+  for (let i = 49; i >= 0; i--) crew.take(slot(10 * i), slot(10 * i + 5), i);
+  expect(crew.all().map(({ owner }) => owner)).toEqual(Array.from({ length: 50 }, (_, i) => i));
 });

@@ -1,4 +1,3 @@
-import { dependents, prerequisites } from './dependencies.js';
 import type { Conflict } from './model.js';
 import type { Node, Problem } from './problem.js';
 
@@ -13,7 +12,7 @@ export interface Order {
 
 /** Orders the network. Each cycle is named and taken out until the rest can be ordered. */
 export function orderNetwork(problem: Problem): Order {
-  const waiting = problem.nodes.map((node) => prerequisites(node).length);
+  const waiting = problem.nodes.map((node) => node.prerequisites.length);
   const sequence: Node[] = [];
   const onCycle = new Set<Node>();
   const conflicts: Conflict[] = [];
@@ -25,7 +24,7 @@ export function orderNetwork(problem: Problem): Order {
       if (settled.has(node)) continue;
       settled.add(node);
       if (!onCycle.has(node)) sequence.push(node);
-      for (const after of dependents(node)) if (--waiting[after.index]! === 0) next.push(after);
+      for (const after of node.dependents) if (--waiting[after.index]! === 0) next.push(after);
     }
     const stuck = problem.nodes.find((node) => !settled.has(node));
     if (!stuck) break;
@@ -45,9 +44,7 @@ function walkBack(start: Node, settled: ReadonlySet<Node>): Node[] {
   while (!seen.has(at)) {
     seen.set(at, path.length);
     path.push(at);
-    at = prerequisites(at)
-      .filter((node) => !settled.has(node))
-      .sort((a, b) => a.index - b.index)[0]!;
+    at = at.prerequisites.filter((node) => !settled.has(node)).sort((a, b) => a.index - b.index)[0]!;
   }
   const loop = path.slice(seen.get(at)).reverse();
   const first = loop.reduce((best, node, i) => (node.index < loop[best]!.index ? i : best), 0);

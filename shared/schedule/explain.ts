@@ -42,6 +42,21 @@ function stepOf(phase: PlannedPhase, reason: Reason): ExplainStep {
   return { phaseId: phase.id, inspectionId: null, at: phase.start, reason };
 }
 
+/** The phase that kept the successor from coming sooner, where it was one. */
+export function behindMostLag({ cause }: Extract<Reason, { kind: 'mostLag' }>): string | null {
+  switch (cause.kind) {
+    case 'link':
+    case 'crew':
+      return cause.phaseId;
+    case 'equipment':
+      return cause.releasedBy ?? cause.phaseId;
+    case 'mostLag':
+      return behindMostLag(cause);
+    default:
+      return null;
+  }
+}
+
 /** Adds the reasons of one phase, latest wait first; returns the phase to go on with. */
 function explainPhase(
   phase: PlannedPhase,
@@ -53,8 +68,12 @@ function explainPhase(
     switch (reason.kind) {
       case 'link':
       case 'crew':
-      case 'mostLag':
         return reason.phaseId;
+      case 'mostLag': {
+        const behind = behindMostLag(reason);
+        if (behind === null) continue;
+        return behind;
+      }
       case 'equipment':
         return reason.releasedBy ?? reason.phaseId;
       case 'unplanned':

@@ -1,8 +1,9 @@
-import { bestPlace, crewChoices } from './best-place.js';
+import { bestPlace } from './best-place.js';
 import type { Bound } from './lower-bounds.js';
 import type { Reason } from './model.js';
 import type { FixedPlace } from './pinned.js';
 import type { Node } from './problem.js';
+import type { Reads } from './reads.js';
 import type { Found, NotFound } from './search.js';
 import type { State } from './state.js';
 
@@ -10,14 +11,14 @@ import type { State } from './state.js';
  * Keeps a commitment inside the freeze window in place, with its crew, even where the phase could go earlier. A hard constraint moves it
  * to the first place after, on any crew, and the conflict names the constraint.
  */
-export function placeFrozen(state: State, node: Node, floors: readonly Bound[]): FixedPlace {
+export function placeFrozen(state: State, node: Node, floors: readonly Bound[], reads: Reads): FixedPlace {
   const { start: committed, crewId } = node.phase.commitment!;
-  const all = crewChoices(node);
-  const own = all.filter((crew) => crew?.id === crewId);
+  const all = node.choices;
+  const own = all.filter(({ crew }) => crew?.id === crewId);
   const floor: Bound = { at: committed, reason: { kind: 'commitment', at: committed } };
-  const kept = bestPlace(state, node, own.length > 0 ? own : all, [...floors, floor]);
+  const kept = bestPlace(state, node, own.length > 0 ? own : all, [...floors, floor], reads);
   if (kept.found && kept.start === committed) return { place: kept, conflicts: [] };
-  const moved = own.length > 0 ? bestPlace(state, node, all, [...floors, floor]) : kept;
+  const moved = own.length > 0 ? bestPlace(state, node, all, [...floors, floor], reads) : kept;
   if (!moved.found) return { place: moved, conflicts: [] };
   const { start } = moved;
   const conflict = {

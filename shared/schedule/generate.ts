@@ -1,36 +1,39 @@
-import { bestPlace, crewChoices, preferredCrew } from './best-place.js';
+import { bestPlace, NO_BOUNDS } from './best-place.js';
 import type { Order } from './cycles.js';
-import { hasFinished, hasStarted, prerequisites } from './dependencies.js';
 import { placeFrozen } from './frozen.js';
+import { overrun, startForPoint } from './greatest-lag.js';
 import type { Bound } from './lower-bounds.js';
 import type { Conflict, Reason } from './model.js';
-import type { Outcome } from './outcome.js';
+import type { Outcome, Placement } from './outcome.js';
 import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
-import type { Node, Problem } from './problem.js';
-import { isFrozen, isPinned, rankPhases } from './rank.js';
+import type { CompiledPool, Edge, Node, Problem } from './problem.js';
+import type { Ranking } from './rank.js';
 import { RankQueue } from './rank-queue.js';
+import { FOREVER, Reads } from './reads.js';
+import type { Block, Replay } from './replay.js';
 import { slot, type Slot } from './slot.js';
 import type { Shortage } from './stock-profile.js';
 import { placeFinished, placeStarted } from './started.js';
 import { State, type Reservation } from './state.js';
 import { hopeless, neverFree, neverReleased, notFound, onCycle } from './unplaced.js';
 
-/** Everything placed, what facts did to crews, and fixed phases that did not get what was set aside for them. */
-export interface Generated {
-  readonly state: State;
-  readonly conflicts: readonly Conflict[];
-  readonly moved: ReadonlySet<Node>;
-}
-
 /**
  * Places everything; again, without setting crews aside for them, when fixed phases turn out not to be able to stay, so that nothing is
  * left standing behind a reservation that nobody uses.
+ *
+ * @param impossible links whose greatest lag no plan can keep: it is not tried
  */
-export function generate(problem: Problem, order: Order): Generated {
+export function generate(
+  problem: Problem,
+  order: Order,
+  ranking: Ranking,
+  impossible: ReadonlySet<Edge>,
+): Generator {
   const loose = new Set<Node>();
   for (let round = 0; ; round++) {
     const all = round < ROUNDS ? loose : new Set(problem.nodes);
-    const generated = new Generator(problem, order, all).run();
+    const generated = new Generator(problem, order, ranking, impossible, all);
+    generated.run();
     if (generated.moved.size === 0) return generated;
     for (const node of generated.moved) loose.add(node);
   }
@@ -45,26 +48,36 @@ interface Shortfall {
 /** After so many rounds nothing is set aside any more. */
 const ROUNDS = 4;
 
+/** So often a phase is put off to bring its successors within their greatest lags. */
+const PUT_OFF_AT_MOST = 40;
+
 function stays(outcome: Outcome, kept: Reservation): boolean {
-  return outcome.placed && outcome.start === kept.from && (outcome.crew?.id ?? null) === kept.crewId;
+  return outcome.placed && outcome.start === kept.from && outcome.crewIndex === kept.crew;
 }
 
 /**
  * Serial schedule generation: phases by rank, each placed once, as early as everything already placed allows. Equipment that stays out
  * until another phase finishes is settled as one piece: the way to that phase is placed at once, and if stock does not last so long, all of
- * it is taken back and tried after the shortage.
+ * it is taken back and tried after the shortage. So it is with what must follow within a greatest lag: when it comes too late, all of it is
+ * taken back and tried so much later.
  */
-class Generator {
-  private readonly state: State;
-  private readonly rank: readonly number[];
-  private readonly byRank: Node[] = [];
-  private readonly queue = new RankQueue();
+export class Generator {
+  readonly state: State;
+  readonly reads: Reads;
+  /** What facts did to crews. */
+  readonly conflicts: Conflict[] = [];
+  /** Fixed phases that did not get what was set aside for them. */
+  readonly moved = new Set<Node>();
+  /** What was settled after facts, in one go each. */
+  readonly blocks: Block[] = [];
+  /** The order followed from ranks and links alone; otherwise a changed input is planned as a whole. */
+  regular = true;
+  private queue = new RankQueue();
   /** Phases whose way to a release is being placed. */
   private readonly open = new Set<Node>();
   /** Phases being placed. */
   private readonly busy = new Set<Node>();
-  private readonly crewConflicts: Conflict[] = [];
-  private readonly moved = new Set<Node>();
+  private factsEnd = 0;
 
   /**
    * @param loose phases whose crew is not set aside though their start is fixed: it was found that they cannot stay there
@@ -72,80 +85,150 @@ class Generator {
   constructor(
     private readonly problem: Problem,
     private readonly order: Order,
+    private readonly ranking: Ranking,
+    private readonly impossible: ReadonlySet<Edge>,
     private readonly loose: ReadonlySet<Node>,
   ) {
     this.state = new State(problem);
-    this.rank = rankPhases(problem, order.sequence);
-    for (const node of problem.nodes) this.byRank[this.rank[node.index]!] = node;
-    this.state.onReady = (node) => this.queue.push(this.rank[node.index]!);
+    this.reads = new Reads(problem.nodes.length);
+    this.regular = loose.size === 0 && order.onCycle.size === 0;
+    this.state.onReady = (node) => this.queue.push(this.ranking.rank[node.index]!);
   }
 
   /** Places everything. */
-  run(): Generated {
-    for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
+  run(): void {
+    const { byRank } = this.ranking;
+    this.queueReady();
     for (const node of this.problem.nodes) {
-      if (hasFinished(node) && !this.state.isSettled(node)) this.settleOnce(node, []);
+      if (node.finished && !this.state.isSettled(node)) this.settleOnce(node, NO_BOUNDS);
     }
-    for (const node of this.byRank) {
-      if (!hasFinished(node) && hasStarted(node) && this.state.isReady(node)) this.settleOnce(node, []);
+    for (const node of byRank) {
+      if (!node.finished && node.started && this.state.isReady(node)) this.settleOnce(node, NO_BOUNDS);
     }
     for (const node of this.order.onCycle) {
-      if (!hasStarted(node)) this.state.settle(node, onCycle(node));
+      if (!node.started) this.state.settle(node, onCycle(node));
     }
-    for (const node of this.byRank) this.reserve(node);
-    for (const node of this.byRank) if (hasStarted(node)) this.settleReleases(node, this.state.mark());
+    for (const node of byRank) if (node.started || node.pinned || node.frozen) this.reserve(node);
+    for (const node of byRank) if (node.started) this.settleReleases(node, this.state.mark());
+    this.factsEnd = this.state.mark();
     this.drain();
     for (const node of this.order.onCycle) {
       if (!this.state.isSettled(node)) this.settle(node);
       this.drain();
     }
-    return { state: this.state, conflicts: this.crewConflicts, moved: this.moved };
+    this.regular &&= this.moved.size === 0 && this.conflicts.length === 0;
   }
 
-  private drain(): void {
+  /**
+   * Takes back what was settled from some place on, for a pass over changed input.
+   * @returns the blocks taken back, in order; undefined when facts would have to be settled anew
+   */
+  takeBackTo(mark: number): readonly Block[] | undefined {
+    if (mark < this.factsEnd) return undefined;
+    let at = this.state.mark();
+    let first = this.blocks.length;
+    while (at > mark) at -= this.blocks[--first]!.members.length;
+    this.state.undoTo(at);
+    return this.blocks.splice(first);
+  }
+
+  /** Places everything that is not settled, keeping what holds of the pass before. */
+  resume(replay: Replay): void {
+    this.queue = new RankQueue();
+    this.queueReady();
+    this.drain(replay);
+    this.regular &&= !replay.outOfStep && this.moved.size === 0 && this.conflicts.length === 0;
+  }
+
+  private queueReady(): void {
+    for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
+  }
+
+  private drain(replay?: Replay): void {
+    const { state } = this;
     for (let next = this.queue.pop(); next !== undefined; next = this.queue.pop()) {
-      const node = this.byRank[next]!;
-      if (this.state.isReady(node)) this.settle(node);
+      const head = this.ranking.byRank[next]!;
+      if (!state.isReady(head)) continue;
+      const mark = state.mark();
+      const kept = replay?.kept(head);
+      if (kept) {
+        this.keep(kept.members, replay!);
+        this.blocks.push(kept);
+        continue;
+      }
+      this.reads.begin();
+      this.settle(head);
+      const members = state.settled.slice(mark);
+      this.blocks.push({ head, members });
+      if (!replay) continue;
+      replay.placed(members, state.outcomes);
+      if (replay.outOfStep || !this.regular || this.moved.size > 0) {
+        replay.outOfStep = true;
+        return;
+      }
     }
   }
 
-  /** Sets the crew of a fixed start aside, so that what is placed before it goes around. */
-  private reserve(node: Node): void {
+  /** Settles phases where the pass before had them. */
+  private keep(nodes: readonly Node[], replay: Replay): void {
+    for (const node of nodes) {
+      const kept = this.state.reservationOf(node);
+      if (kept) this.state.unreserve(node);
+      this.state.settle(node, replay.outcomeOf(node), kept);
+    }
+  }
+
+  /**
+   * Sets the crew of a fixed start aside, so that what is placed before it goes around.
+   */
+  reserve(node: Node): void {
     const { state } = this;
     if (state.isSettled(node) || this.loose.has(node)) return;
-    if (hasStarted(node)) {
-      const { crew, start: from, finish: to } = placeStarted(this.problem, node, state.outcomes);
-      const free = crew && to > from && !state.timeline(crew.id).firstIn(from, to);
-      state.reserve(node, { crewId: free ? crew.id : null, from, to, started: true });
+    if (node.started) {
+      const { crewIndex, start: from, finish: to } = placeStarted(this.problem, node, state.outcomes);
+      const free = crewIndex >= 0 && to > from && state.timeline(crewIndex).firstIn(from, to) < 0;
+      state.reserve(node, { crew: free ? crewIndex : -1, from, to, started: true });
       return;
     }
     const { now } = this.problem.input;
-    const promised = isFrozen(node, this.problem.input) ? node.phase.commitment!.start : undefined;
+    const promised = node.frozen ? node.phase.commitment!.start : undefined;
     const from = node.phase.facts?.pinnedStart ?? promised;
     if (from === undefined || from < now) return;
-    const wanted = preferredCrew(node);
-    const crews = [...node.crews].sort((a, b) => Number(b.id === wanted) - Number(a.id === wanted));
-    for (const crew of node.needsCrew ? crews : [null]) {
-      const to = finishFrom(node, this.problem.hoursOf(node, crew), from) ?? slot(from + 1);
-      if (crew && state.timeline(crew.id).firstIn(from, to)) continue;
-      state.reserve(node, { crewId: crew?.id ?? null, from, to, started: false });
+    for (const { crewIndex: crew, hours } of node.choices) {
+      const to = finishFrom(node, hours, from) ?? slot(from + 1);
+      if (crew >= 0 && state.timeline(crew).firstIn(from, to) >= 0) continue;
+      state.reserve(node, { crew, from, to, started: false });
       return;
     }
   }
 
-  /** Settles one phase whose prerequisites are settled, with the way to the release of what it holds. */
+  /** Settles one phase whose prerequisites are settled, with the way to the release of what it holds and to what must follow soon. */
   private settle(node: Node): void {
+    if (node.holds.length === 0 && node.mosts.length === 0) this.settleOnce(node, NO_BOUNDS);
+    else this.settleWithWay(node);
+  }
+
+  private settleWithWay(node: Node): void {
     this.settleFreeReleases(node);
     const mark = this.state.mark();
     const floors: Bound[] = [];
+    const givenUp = new Set(this.impossible);
+    let putOff = 0;
     for (;;) {
       this.settleOnce(node, floors);
       const short = this.settleReleases(node, mark);
       const outcome = this.state.outcomes[node.index];
       if (!outcome?.placed || outcome.state !== 'planned') return;
       const stuck = this.stuckRelease(node);
-      if (!short && !stuck) return;
-      const way = this.state.since(mark).map((one) => this.state.outcomes[one.index]!);
+      if (!short && !stuck) {
+        const late = this.settleFollowers(node, givenUp);
+        if (!late) return;
+        this.state.undoTo(mark);
+        if (late.floor !== null && ++putOff <= PUT_OFF_AT_MOST) floors.push(late.floor);
+        else giveUp(late.edge, givenUp, floors);
+        continue;
+      }
+      const way = this.state.settled.slice(mark).map((one) => this.state.outcomes[one.index]!);
       const failed = stuck
         ? neverReleased(node, stuck, [...way, this.state.outcomes[stuck.index]!])
         : short!.at === null && neverFree(node, short!.reason);
@@ -153,7 +236,8 @@ class Generator {
       if (failed) {
         const kept = this.state.reservationOf(node);
         if (kept && !kept.started) this.moved.add(node);
-        this.state.settle(node, failed, this.state.unreserve(node));
+        this.state.unreserve(node);
+        this.state.settle(node, failed, kept);
         return;
       }
       floors.push({ at: short!.at!, reason: short!.reason });
@@ -161,42 +245,57 @@ class Generator {
   }
 
   private settleOnce(node: Node, floors: readonly Bound[]): void {
-    const kept = this.state.reservationOf(node);
-    const restore = this.state.unreserve(node);
+    const { state } = this;
+    const kept = state.reservationOf(node);
+    if (kept) state.unreserve(node);
     this.busy.add(node);
-    const outcome = this.outcomeOf(node, floors, kept?.crewId ?? undefined);
+    const outcome = this.outcomeOf(node, floors, kept?.crew);
     this.busy.delete(node);
-    const clash = this.state.settle(node, outcome, restore);
+    if (!outcome.placed) this.regular = false;
+    const clash = state.settle(node, outcome, kept);
     if (kept && !kept.started && !stays(outcome, kept)) this.moved.add(node);
-    if (clash !== undefined && outcome.placed) {
+    if (clash >= 0 && outcome.placed) {
       const phaseIds = [this.problem.nodes[clash]!.id, node.id] as const;
-      this.crewConflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
+      this.conflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
     }
   }
 
-  private outcomeOf(node: Node, floors: readonly Bound[], reserved: string | undefined): Outcome {
-    if (hasFinished(node)) return placeFinished(this.problem, node);
-    if (hasStarted(node)) return placeStarted(this.problem, node, this.state.outcomes);
+  private outcomeOf(node: Node, floors: readonly Bound[], reserved: number | undefined): Outcome {
+    if (node.finished) return placeFinished(this.problem, node);
+    if (node.started) return placeStarted(this.problem, node, this.state.outcomes);
     const lost = hopeless(this.state, node);
     if (lost) return lost;
     let fixed = this.search(node, floors, reserved);
-    if (!fixed.place.found && fixed.place.poolId !== null && this.settleLoans(fixed.place.poolId)) {
+    if (!fixed.place.found && fixed.place.pool !== null && this.settleLoans(fixed.place.pool)) {
       fixed = this.search(node, floors, reserved);
     }
     const { place, conflicts } = fixed;
     if (!place.found) {
-      const unplaced = notFound(this.state, node, place);
+      const unplaced = notFound(node, place);
       return { ...unplaced, conflicts: [...unplaced.conflicts, ...conflicts] };
     }
-    const { crew, hours, start, finish, ready, readyReason, trail, reason } = place;
+    const { crew, crewIndex, hours, start, finish, ready, readyReason, trail, reason } = place;
     const state = 'planned';
-    return { placed: true, state, crew, hours, start, finish, ready, readyReason, trail, reason, conflicts };
+    return {
+      placed: true,
+      state,
+      crew,
+      crewIndex,
+      hours,
+      start,
+      finish,
+      ready,
+      readyReason,
+      trail,
+      reason,
+      conflicts,
+    };
   }
 
-  private search(node: Node, floors: readonly Bound[], reserved: string | undefined): FixedPlace {
-    if (isPinned(node)) return placePinned(this.state, node, floors, reserved);
-    if (isFrozen(node, this.problem.input)) return placeFrozen(this.state, node, floors);
-    return { place: bestPlace(this.state, node, crewChoices(node), floors), conflicts: [] };
+  private search(node: Node, floors: readonly Bound[], reserved: number | undefined): FixedPlace {
+    if (node.pinned) return placePinned(this.state, node, floors, this.reads, reserved);
+    if (node.frozen) return placeFrozen(this.state, node, floors, this.reads);
+    return { place: bestPlace(this.state, node, node.choices, floors, this.reads), conflicts: NO_CONFLICTS };
   }
 
   /**
@@ -205,45 +304,71 @@ class Generator {
    */
   private settleReleases(node: Node, mark: number): Shortfall | undefined {
     const outcome = this.state.outcomes[node.index];
-    const holds = node.phase.holds ?? [];
-    if (!outcome?.placed || holds.every((hold) => hold.untilPhaseId === undefined)) return undefined;
+    if (!outcome?.placed || node.holds.every(({ releaser }) => releaser === node)) return undefined;
     this.open.add(node);
-    for (const { untilPhaseId } of holds) {
-      if (untilPhaseId !== undefined) this.settleUpTo(this.problem.node(untilPhaseId));
-    }
+    for (const { releaser } of node.holds) if (releaser !== node) this.settleUpTo(releaser);
     this.open.delete(node);
-    for (const { poolId } of holds) {
-      for (const loan of this.state.stock.loansOf(poolId)) {
-        const short = loan.node === node ? this.state.stock.shortDuring(loan) : undefined;
-        if (short) return this.shortfall(node, poolId, short, mark);
+    for (const { pool } of node.holds) {
+      for (const loan of this.state.stock.loansOf(pool)) {
+        if (loan.node !== node) continue;
+        const short = this.state.stock.shortDuring(loan);
+        this.reads.addPools(node, short ? FOREVER : loan.to);
+        if (short) return this.shortfall(node, pool, short, mark);
       }
     }
     return undefined;
   }
 
   /** Stock that comes back only by what this phase itself leads to never comes back for it. */
-  private shortfall(node: Node, poolId: string, short: Shortage, mark: number): Shortfall {
-    const reason = this.state.stock.blame(poolId, short, node);
-    const since = new Set(this.state.since(mark).map(({ id }) => id));
-    const circular = since.has(reason.releasedBy ?? reason.phaseId);
+  private shortfall(node: Node, pool: CompiledPool, short: Shortage, mark: number): Shortfall {
+    const reason = this.state.stock.blame(pool, short, node);
+    const culprit = reason.releasedBy ?? reason.phaseId;
+    const circular = this.state.settled.slice(mark).some(({ id }) => id === culprit);
     return { at: circular || short.to === Infinity ? null : slot(short.to), reason };
   }
 
   /** The first phase that was to give back what this one holds and has no place. */
   private stuckRelease(node: Node): Node | undefined {
-    return (node.phase.holds ?? [])
-      .filter(({ untilPhaseId }) => untilPhaseId !== undefined)
-      .map(({ untilPhaseId }) => this.problem.node(untilPhaseId!))
-      .find((releaser) => this.state.outcomes[releaser.index]?.placed === false);
+    return node.holds
+      .map(({ releaser }) => releaser)
+      .find((releaser) => releaser !== node && this.state.outcomes[releaser.index]?.placed === false);
+  }
+
+  /**
+   * Places the way to every phase that must follow this one within a greatest lag.
+   * @returns the first link that is overrun, with the start that would do for it; its floor is null when no later start can help
+   */
+  private settleFollowers(
+    node: Node,
+    givenUp: ReadonlySet<Edge>,
+  ): { edge: Edge; floor: Bound | null } | undefined {
+    for (const edge of node.mosts) {
+      if (givenUp.has(edge)) continue;
+      this.settleUpTo(edge.to);
+      const from = this.state.outcomes[node.index]!;
+      const to = this.state.outcomes[edge.to.index];
+      const over = from.placed && to?.placed ? overrun(edge, from, to) : undefined;
+      if (!over || !from.placed || !to?.placed) continue;
+      const at = over.wanted === null ? null : startForPoint(edge, from, over.wanted);
+      if (node.pinned || node.frozen || at === null || at <= from.start) return { edge, floor: null };
+      const cause = causeOfLateness(to, from, (id) => this.state.outcomes[this.problem.node(id).index]);
+      const reason = {
+        kind: 'mostLag',
+        linkId: edge.link.id,
+        phaseId: edge.to.id,
+        until: at,
+        cause,
+      } as const;
+      return { edge, floor: { at, reason } };
+    }
+    return undefined;
   }
 
   /** Releases that do not wait for this phase are placed before it, so that it knows when they come. */
   private settleFreeReleases(node: Node): void {
     this.busy.add(node);
-    for (const { untilPhaseId } of node.phase.holds ?? []) {
-      if (untilPhaseId === undefined) continue;
-      const goal = this.problem.node(untilPhaseId);
-      if (!this.wayTo(goal).has(node)) this.settleUpTo(goal);
+    for (const { releaser } of node.holds) {
+      if (releaser !== node && !this.wayTo(releaser).has(node)) this.settleUpTo(releaser);
     }
     this.busy.delete(node);
   }
@@ -255,22 +380,25 @@ class Generator {
     for (let node = path.pop(); node; node = path.pop()) {
       if (wanted.has(node) || this.state.isSettled(node)) continue;
       wanted.add(node);
-      path.push(...prerequisites(node));
+      path.push(...node.prerequisites);
     }
     return wanted;
   }
 
   /** Settles a phase and everything it waits for, best rank first. */
   private settleUpTo(goal: Node): void {
-    const list = [...this.wayTo(goal)].sort((a, b) => this.rank[a.index]! - this.rank[b.index]!);
+    if (this.state.isSettled(goal)) return;
+    const { rank } = this.ranking;
+    const list = [...this.wayTo(goal)].sort((a, b) => rank[a.index]! - rank[b.index]!);
     const ready = (one: Node): boolean => this.state.isReady(one) && !this.busy.has(one);
     for (let next = list.find(ready); next; next = list.find(ready)) this.settle(next);
   }
 
   /** Places the way to the release of what started work has taken from a pool; true when that gave something back. */
-  private settleLoans(poolId: string): boolean {
+  private settleLoans(pool: CompiledPool): boolean {
+    this.regular = false;
     let changed = false;
-    for (const loan of this.state.stock.openLoans(poolId)) {
+    for (const loan of this.state.stock.openLoans(pool)) {
       if (this.open.has(loan.node) || this.state.isSettled(loan.releaser)) continue;
       this.open.add(loan.node);
       this.settleUpTo(loan.releaser);
@@ -280,3 +408,33 @@ class Generator {
     return changed;
   }
 }
+
+/**
+ * What kept a successor from coming sooner. Links lead back to what they follow; where that is the predecessor itself, its hours are to
+ * blame, or those of what runs between.
+ */
+function causeOfLateness(
+  to: Placement,
+  from: Placement,
+  outcomeOf: (id: string) => Outcome | undefined,
+): Reason {
+  let at = to;
+  for (let { reason } = at; reason.kind === 'link'; { reason } = at) {
+    const [last] = at.trail.slice(-1);
+    if (last) return last.reason;
+    const before = outcomeOf(reason.phaseId);
+    if (!before?.placed || before === from) break;
+    at = before;
+  }
+  const { reason, hours, finish } = at;
+  return reason.kind === 'link' ? { kind: 'calendar', calendarId: hours.calendarId, until: finish } : reason;
+}
+
+/** A greatest lag that cannot be kept by starting later: what was tried for its sake is taken back. */
+function giveUp(edge: Edge, givenUp: Set<Edge>, floors: Bound[]): void {
+  givenUp.add(edge);
+  const others = floors.filter(({ reason }) => reason.kind !== 'mostLag' || reason.linkId !== edge.link.id);
+  floors.splice(0, floors.length, ...others);
+}
+
+const NO_CONFLICTS: readonly Conflict[] = [];

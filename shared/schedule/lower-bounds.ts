@@ -1,8 +1,7 @@
-import { hasStarted, stillBinds } from './dependencies.js';
 import { fromFinish, lagAfter, startForFinish, toFinish } from './link-lag.js';
 import type { ClearanceGate, CureGate, Gate, Reason } from './model.js';
-import type { Outcome } from './outcome.js';
-import type { Hours, Node } from './problem.js';
+import type { Outcome, Placement } from './outcome.js';
+import { edgeBinds, type Edge, type Hours, type Node } from './problem.js';
 import type { Slot } from './slot.js';
 import type { VisitOutcome } from './visits.js';
 
@@ -19,30 +18,34 @@ export function readyBound(
   outcomes: readonly (Outcome | undefined)[],
   now: Slot,
 ): Bound | null {
-  let best: Bound = { at: now, reason: { kind: 'now' } };
+  let best = now;
+  let by: Edge | undefined;
   for (const edge of node.ins) {
     const from = outcomes[edge.from.index];
-    if (!stillBinds(edge) || !from?.placed) continue;
-    const { link } = edge;
-    const anchor = lagAfter(link, fromFinish(link.kind) ? from.finish : from.start, hours.own);
-    if (anchor === null) return null;
-    const at = toFinish(link.kind) ? startForFinish(node, hours, anchor) : anchor;
-    if (at > best.at || (at === best.at && best.reason.kind === 'now')) {
-      const reason: Reason = {
-        kind: 'link',
-        linkId: link.id,
-        phaseId: edge.from.id,
-        linkKind: link.kind,
-      };
-      best = { at, reason };
+    if (!edgeBinds(edge) || !from?.placed) continue;
+    const at = linkBound(edge, node, hours, from);
+    if (at === null) return null;
+    if (at > best || (at === best && !by)) {
+      best = at;
+      by = edge;
     }
   }
-  return best;
+  return { at: best, reason: by ? linkReason(by) : { kind: 'now' } };
+}
+
+/** Earliest start by one link whose predecessor has its place; null when its lag outruns the calendar. */
+export function linkBound({ link }: Edge, node: Node, hours: Hours, from: Placement): Slot | null {
+  const anchor = lagAfter(link, fromFinish(link.kind) ? from.finish : from.start, hours.own);
+  return anchor !== null && toFinish(link.kind) ? startForFinish(node, hours, anchor) : anchor;
+}
+
+function linkReason({ link, from }: Edge): Reason {
+  return { kind: 'link', linkId: link.id, phaseId: from.id, linkKind: link.kind };
 }
 
 /** What the gates of a phase ask for, earliest first. */
 export function gateBounds(node: Node, visitOf: (id: string) => VisitOutcome): Bound[] {
-  if (hasStarted(node)) return [];
+  if (node.started) return [];
   const bounds = (node.phase.gates ?? []).map((gate) => gateBound(gate, visitOf));
   return bounds
     .filter((bound) => bound !== null)

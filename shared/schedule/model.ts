@@ -105,8 +105,8 @@ export interface Phase {
   /** Weather sets that close it. */
   readonly weatherIds?: readonly string[] | undefined;
   /**
-   * False: while closing weather pauses it, its crew is free for other work. True when left out: the crew waits with it. The engine refuses
-   * false: it does not plan that.
+   * False: while closing weather pauses it, its crew is free for other work. True when left out: the crew waits with it. Says nothing about
+   * work that is not interruptible.
    */
   readonly keepsCrew?: boolean | undefined;
   readonly holds?: readonly EquipmentHold[] | undefined;
@@ -157,10 +157,7 @@ export interface Link {
   readonly lag: SlotCount;
   /** Working lags count the successor's open time, elapsed ones the clock. */
   readonly lagIn: 'working' | 'elapsed';
-  /**
-   * Greatest lag: the successor's end point comes no later than the predecessor's plus this (mortar within so long of mixing). The engine
-   * refuses links that have one: it does not plan it.
-   */
+  /** Greatest lag: the successor's end point comes no later than the predecessor's plus this (mortar within so long of mixing). */
   readonly mostLag?: SlotCount | undefined;
   /** How the greatest lag is counted; as `lagIn` when left out. */
   readonly mostLagIn?: 'working' | 'elapsed' | undefined;
@@ -215,7 +212,7 @@ export interface Inspection {
   /** Visiting hours. */
   readonly calendarId: string;
   readonly visit: SlotCount;
-  /** By the clock: phases that wait for the visit must start no later than this after its finish. Refused by the engine: it does not plan it. */
+  /** By the clock: phases that wait for the visit must start no later than this after its finish. */
   readonly validFor?: SlotCount | undefined;
   readonly state:
     | { readonly kind: 'open' }
@@ -253,8 +250,6 @@ export interface PlannedPhase {
   readonly fixedBy: 'pin' | 'commitment' | null;
   /** The one constraint that binds its start. */
   readonly reason: Reason;
-  /** Others that bind it at the very same instant: it starts earlier only when all of them give way. The engine lists none: it names one of them. */
-  readonly ties: readonly Reason[];
   /** When links alone would have let it start. */
   readonly ready: Slot | null;
   /** Which link, or the present, made it ready then. */
@@ -313,7 +308,14 @@ export type Reason =
       readonly ahead: Ahead;
     }
   /** Kept back so that `phaseId`, which follows it by this link, comes within the greatest lag. */
-  | { readonly kind: 'mostLag'; readonly linkId: string; readonly phaseId: string; readonly until: Slot }
+  | {
+      readonly kind: 'mostLag';
+      readonly linkId: string;
+      readonly phaseId: string;
+      readonly until: Slot;
+      /** What kept `phaseId` from coming sooner. */
+      readonly cause: Reason;
+    }
   | {
       readonly kind: 'weather';
       readonly weatherId: string;
@@ -360,6 +362,8 @@ export interface PlannedInspection {
     | { readonly kind: 'phase'; readonly phaseId: string }
     | { readonly kind: 'notice'; readonly from: Slot }
     | { readonly kind: 'hours'; readonly calendarId: string; readonly until: Slot }
+    /** Put off so that it is still valid when `phaseId` starts. */
+    | { readonly kind: 'validity'; readonly phaseId: string }
     | { readonly kind: 'booked' }
     | { readonly kind: 'passed' }
     | { readonly kind: 'unplanned'; readonly phaseId: string | null };

@@ -9,6 +9,8 @@ export interface Placement {
   readonly start: Slot;
   readonly finish: Slot;
   readonly crew: Crew | null;
+  /** Place of the crew in id order; -1 for none. */
+  readonly crewIndex: number;
   readonly hours: Hours;
   readonly ready: Slot;
   readonly readyReason: Reason;

@@ -1,8 +1,9 @@
-import { bestPlace, crewChoices, gatesOf } from './best-place.js';
+import { bestPlace, gatesOf } from './best-place.js';
 import { fitHours } from './fit-hours.js';
 import { readyBound, type Bound } from './lower-bounds.js';
-import type { Conflict, Crew, Reason } from './model.js';
-import type { Hours, Node } from './problem.js';
+import type { Conflict, Reason } from './model.js';
+import type { Choice, Hours, Node } from './problem.js';
+import type { Reads } from './reads.js';
 import type { Found, NotFound } from './search.js';
 import { slot, type Slot } from './slot.js';
 import type { State } from './state.js';
@@ -21,17 +22,19 @@ export function placePinned(
   state: State,
   node: Node,
   floors: readonly Bound[],
-  reserved?: string,
+  reads: Reads,
+  reserved = -1,
 ): FixedPlace {
   const pin = node.phase.facts!.pinnedStart!;
   const reason: Reason = { kind: 'pin', at: pin };
-  const crews = [...crewChoices(node)].sort((a, b) => rank(a, reserved) - rank(b, reserved));
+  const own = node.choices.filter(({ crewIndex }) => crewIndex === reserved);
+  const choices = [...own, ...node.choices.filter((choice) => choice !== own[0])];
   const floor = { at: pin, reason };
-  const free = bestPlace(state, node, crews, [...floors, floor]);
+  const free = bestPlace(state, node, choices, [...floors, floor], reads);
   if (free.found && free.start === pin) return { place: free, conflicts: [] };
   if (pin >= state.problem.input.now && floors.every(({ at }) => at <= pin)) {
-    for (const crew of crews) {
-      const forced = forcePin(state, node, crew, pin);
+    for (const choice of choices) {
+      const forced = forcePin(state, node, choice, pin, reads);
       if (forced) return forced;
     }
   }
@@ -39,17 +42,19 @@ export function placePinned(
   return { place: free, conflicts: [{ code: 'pinMoved', phaseId: node.id, pin, start, cause: free.reason }] };
 }
 
-function rank(crew: Crew | null, reserved: string | undefined): number {
-  return crew?.id === reserved ? 0 : 1;
-}
-
 /** Puts the phase at the pin if crew and equipment can be had there. */
-function forcePin(state: State, node: Node, crew: Crew | null, pin: Slot): FixedPlace | undefined {
-  const hours = state.problem.hoursOf(node, crew);
+function forcePin(
+  state: State,
+  node: Node,
+  { crew, crewIndex, hours }: Choice,
+  pin: Slot,
+  reads: Reads,
+): FixedPlace | undefined {
   const finish = finishFrom(node, hours, pin);
   if (finish === null || finish > state.problem.end) return undefined;
-  if (crew && state.timeline(crew.id).firstIn(pin, finish)) return undefined;
-  if (state.stock.shortFor(node.phase, pin, finish)) return undefined;
+  reads.add(node, pin, finish);
+  if (crewIndex >= 0 && state.timeline(crewIndex).firstIn(pin, finish) >= 0) return undefined;
+  if (state.stock.shortFor(node, pin, finish)) return undefined;
   const base = { phaseId: node.id, pin };
   const conflicts: Conflict[] = [];
   const ready = readyBound(node, hours, state.outcomes, state.problem.input.now);
@@ -69,7 +74,7 @@ function forcePin(state: State, node: Node, crew: Crew | null, pin: Slot): Fixed
   const trail = from < pin ? [{ from, to: pin, reason }] : [];
   const readyReason = ready && ready.at <= pin ? ready.reason : reason;
   const span = { start: pin, finish, ready: from };
-  const place: Found = { found: true, crew, hours, ...span, readyReason, trail, reason };
+  const place: Found = { found: true, crew, crewIndex, hours, ...span, readyReason, trail, reason };
   return { place, conflicts };
 }
 

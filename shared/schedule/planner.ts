@@ -1,12 +1,13 @@
 import { applyChanges, type Change } from './change.js';
 import type { Plan, PlanInput } from './model.js';
-import { plan } from './plan.js';
+import { Pass } from './pass.js';
 
 /** A plan that is kept warm: it previews changes without being changed itself, or goes on from them. */
 export class Planner {
   private constructor(
     private current: PlanInput,
     private made: Plan,
+    private pass: Pass,
   ) {}
 
   /**
@@ -14,7 +15,8 @@ export class Planner {
    * @throws PlanInputError when the input names things that are not in it
    */
   static of(input: PlanInput): Planner {
-    return new Planner(input, plan(input));
+    const pass = new Pass(input);
+    return new Planner(input, pass.plan, pass);
   }
 
   /** What is planned. */
@@ -32,14 +34,21 @@ export class Planner {
    * @throws RangeError or PlanInputError as those do
    */
   preview(changes: readonly Change[]): Plan {
-    return plan(applyChanges(this.current, changes));
+    return this.planOf(applyChanges(this.current, changes));
   }
 
   /** The plan after some changes, from which the planner then goes on. */
   apply(changes: readonly Change[]): Plan {
     const next = applyChanges(this.current, changes);
-    this.made = plan(next);
+    this.made = this.planOf(next);
     this.current = next;
     return this.made;
+  }
+
+  private planOf(input: PlanInput): Plan {
+    const kept = this.pass.to(input);
+    if (kept) return kept;
+    this.pass = new Pass(input);
+    return this.pass.plan;
   }
 }

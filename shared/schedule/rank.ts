@@ -1,5 +1,4 @@
 import { compareIds } from './by-id.js';
-import { dependents, hasFinished, hasStarted } from './dependencies.js';
 import type { Ahead, PlanInput } from './model.js';
 import type { Node, Problem } from './problem.js';
 
@@ -14,51 +13,116 @@ interface Key {
   readonly order: number;
   readonly priority: number;
   readonly due: number;
+  /** Longest way to the end, less than nothing: the longest comes first. */
   readonly tail: number;
-}
-
-/** Whether a person has fixed the start. */
-export function isPinned(node: Node): boolean {
-  return node.phase.facts?.pinnedStart !== undefined && !hasStarted(node);
-}
-
-/** Whether the start is promised inside the freeze window. */
-export function isFrozen(node: Node, input: PlanInput): boolean {
-  const { commitment } = node.phase;
-  return commitment !== undefined && commitment.start < input.freezeUntil && !hasStarted(node);
 }
 
 /**
  * Gives every phase a rank, 0 first: started and finished, then frozen and pinned, then by where it stood before, job priority, due date,
  * longest tail, id. A phase is never ranked after one that waits for it: it takes over that one's urgency.
  */
-export function rankPhases(problem: Problem, sequence: readonly Node[]): number[] {
-  const tails = tailLengths(problem, sequence);
-  const listed = placesOf(problem.input.order ?? []);
-  const keys: Key[] = problem.nodes.map((node) => {
-    const group =
-      hasStarted(node) || hasFinished(node) ? 0 : isPinned(node) || isFrozen(node, problem.input) ? 1 : 2;
-    return {
-      group,
-      listed: group === 2 ? (listed.get(node.id) ?? Infinity) : 0,
-      order: node.phase.commitment?.start ?? node.phase.previous?.start ?? Infinity,
-      priority: node.job.priority,
-      due: node.job.due ?? Infinity,
-      tail: -tails[node.index]!,
-    };
-  });
-  for (let i = sequence.length - 1; i >= 0; i--) {
-    const node = sequence[i]!;
-    for (const after of dependents(node)) {
-      if (compareKeys(keys[after.index]!, keys[node.index]!) < 0) keys[node.index] = keys[after.index]!;
-    }
+export class Ranking {
+  /** Rank of each phase. */
+  readonly rank: Int32Array;
+  /** Phases, first rank first. */
+  byRank: readonly Node[];
+  private readonly keys: Key[];
+  private readonly tails: Float64Array;
+  /** Indexes of phases, prerequisites first. */
+  private readonly places: Int32Array;
+  private readonly listed: ReadonlyMap<string, number>;
+
+  /**
+   * @param sequence phases with prerequisites first
+   */
+  constructor(
+    private readonly problem: Problem,
+    sequence: readonly Node[],
+    order: readonly string[] | undefined = problem.input.order,
+  ) {
+    const { nodes } = problem;
+    this.listed = placesOf(order ?? []);
+    this.places = Int32Array.from(sequence, ({ index }) => index);
+    this.tails = new Float64Array(nodes.length);
+    this.keys = new Array<Key>(nodes.length);
+    this.rank = new Int32Array(nodes.length);
+    for (let i = sequence.length - 1; i >= 0; i--) this.rate(sequence[i]!);
+    this.byRank = [...nodes].sort((a, b) => this.compare(a, b));
+    this.number();
   }
-  const sorted = [...problem.nodes].sort(
-    (a, b) => compareKeys(keys[a.index]!, keys[b.index]!) || compareIds(a.id, b.id),
-  );
-  const ranks = new Array<number>(sorted.length);
-  sorted.forEach((node, i) => (ranks[node.index] = i));
-  return ranks;
+
+  /**
+   * Ranks anew after some phases have changed.
+   * @returns phases that have changed their place among the others
+   */
+  update(changed: ReadonlySet<Node>): Set<Node> {
+    const { places, keys, tails } = this;
+    const { nodes } = this.problem;
+    const due = new Uint8Array(nodes.length);
+    for (const { index } of changed) due[index] = 1;
+    const rekeyed = new Set<Node>();
+    for (let i = places.length - 1; i >= 0; i--) {
+      if (due[places[i]!] === 0) continue;
+      const node = nodes[places[i]!]!;
+      const [key, tail] = [keys[node.index]!, tails[node.index]!];
+      this.rate(node);
+      const same = compareKeys(key, keys[node.index]!) === 0;
+      if (!same) rekeyed.add(node);
+      if (!same || tail !== tails[node.index]) for (const { index } of node.prerequisites) due[index] = 1;
+    }
+    if (rekeyed.size === 0) return rekeyed;
+    const old = this.byRank;
+    const byRank = old.filter((node) => !rekeyed.has(node));
+    for (const node of rekeyed) byRank.splice(this.placeIn(byRank, node), 0, node);
+    if (byRank.every((node, i) => node === old[i])) return new Set();
+    this.byRank = byRank;
+    this.number();
+    return rekeyed;
+  }
+
+  private placeIn(list: readonly Node[], node: Node): number {
+    let low = 0;
+    let high = list.length;
+    while (low < high) {
+      const middle = (low + high) >>> 1;
+      if (this.compare(list[middle]!, node) < 0) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  private number(): void {
+    const { byRank, rank } = this;
+    for (let i = 0; i < byRank.length; i++) rank[byRank[i]!.index] = i;
+  }
+
+  private compare(a: Node, b: Node): number {
+    return compareKeys(this.keys[a.index]!, this.keys[b.index]!) || compareIds(a.id, b.id);
+  }
+
+  /** Tail and key of one phase whose dependents have theirs. */
+  private rate(node: Node): void {
+    const { keys, tails, problem } = this;
+    const { index, dependents, phase, job } = node;
+    let longest = 0;
+    for (const { index: after } of dependents) if (tails[after]! > longest) longest = tails[after]!;
+    const tail = longest + clockLength(problem, node);
+    tails[index] = tail;
+    const group = node.started || node.finished ? 0 : node.pinned || node.frozen ? 1 : 2;
+    let key: Key = {
+      group,
+      listed: group === 2 && this.listed.size > 0 ? (this.listed.get(node.id) ?? Infinity) : 0,
+      order: phase.commitment?.start ?? phase.previous?.start ?? Infinity,
+      priority: job.priority,
+      due: job.due ?? Infinity,
+      tail: -tail,
+    };
+    for (const { index: after } of dependents) {
+      const urgent = keys[after];
+      if (urgent && compareKeys(urgent, key) < 0) key = urgent;
+    }
+    keys[index] = key;
+  }
 }
 
 /** Looked up once an order, however many reasons ask. */
@@ -72,23 +136,26 @@ function placesOf(order: readonly string[]): ReadonlyMap<string, number> {
 
 /** By which rule `first` goes before `second`. */
 export function aheadOf(first: Node, second: Node, input: PlanInput): Ahead {
-  if (hasStarted(first) || hasFinished(first)) return 'fact';
-  if (isPinned(first)) return 'pin';
-  if (isFrozen(first, input)) return 'commitment';
+  if (first.started || first.finished) return 'fact';
+  if (first.pinned) return 'pin';
+  if (first.frozen) return 'commitment';
   if (second.ins.some((edge) => edge.from === first)) return 'link';
   const places = input.order && placesOf(input.order);
-  if (places && !isPinned(second) && !isFrozen(second, input)) {
+  if (places && !second.pinned && !second.frozen) {
     const [a, b] = [places.get(first.id) ?? Infinity, places.get(second.id) ?? Infinity];
     if (a !== b) return a < b ? 'order' : 'needed';
   }
-  const before = ({ phase }: Node): number => phase.commitment?.start ?? phase.previous?.start ?? Infinity;
-  if (before(first) < before(second)) return 'previous';
-  if (before(first) > before(second)) return 'needed';
+  const [earlier, later] = [stoodAt(first), stoodAt(second)];
+  if (earlier !== later) return earlier < later ? 'previous' : 'needed';
   if (first.job.priority !== second.job.priority)
     return first.job.priority < second.job.priority ? 'priority' : 'needed';
   const [due, other] = [first.job.due ?? Infinity, second.job.due ?? Infinity];
   if (due !== other) return due < other ? 'due' : 'needed';
   return 'tail';
+}
+
+function stoodAt({ phase }: Node): number {
+  return phase.commitment?.start ?? phase.previous?.start ?? Infinity;
 }
 
 function compareKeys(a: Key, b: Key): number {
@@ -107,17 +174,7 @@ function difference(a: number, b: number): number {
   return a === b ? 0 : a - b;
 }
 
-/** Longest way to the end from each phase's start, in slots of the clock: work counts as much longer as its hours are fewer. */
-function tailLengths(problem: Problem, sequence: readonly Node[]): number[] {
-  const tails = new Array<number>(problem.nodes.length).fill(0);
-  for (let i = sequence.length - 1; i >= 0; i--) {
-    const node = sequence[i]!;
-    const longest = dependents(node).reduce((most, after) => Math.max(most, tails[after.index]!), 0);
-    tails[node.index] = longest + clockLength(problem, node);
-  }
-  return tails;
-}
-
+/** Length in slots of the clock: work counts as much longer as its hours are fewer. */
 function clockLength(problem: Problem, node: Node): number {
   if (node.phase.duration.kind === 'elapsed') return node.length;
   const { own } = problem.hoursOf(node, node.crews[0] ?? null);

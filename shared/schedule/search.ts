@@ -1,34 +1,17 @@
-import type { CrewTimeline } from './crew-timeline.js';
 import { fitHours } from './fit-hours.js';
 import type { Bound } from './lower-bounds.js';
-import type { Crew, PlanInput, Reason, TrailStep } from './model.js';
+import type { Crew, Reason, TrailStep } from './model.js';
 import { bindingReason } from './outcome.js';
-import type { Hours, Node } from './problem.js';
+import type { Choice, CompiledPool, Hours, Node } from './problem.js';
 import { aheadOf } from './rank.js';
 import { slot, type Slot } from './slot.js';
-import type { Stock } from './stock.js';
-
-/** What a search for one phase with one crew looks at. */
-export interface SearchContext {
-  readonly node: Node;
-  readonly crew: Crew | null;
-  readonly hours: Hours;
-  readonly ready: Bound;
-  /** Earliest starts besides links, in the order in which they are waited for. */
-  readonly floors: readonly Bound[];
-  readonly timeline: CrewTimeline | null;
-  readonly stock: Stock;
-  readonly nodes: readonly Node[];
-  readonly input: PlanInput;
-  readonly horizon: Slot;
-  /** A later start is of no use: another crew has an earlier one. */
-  readonly latest: number;
-}
+import { letsCrewGo, type State } from './state.js';
 
 /** The earliest place with one crew. */
 export interface Found {
   readonly found: true;
   readonly crew: Crew | null;
+  readonly crewIndex: number;
   readonly hours: Hours;
   readonly start: Slot;
   readonly finish: Slot;
@@ -43,17 +26,25 @@ export interface NotFound {
   readonly found: false;
   readonly reason: Reason;
   /** Pool that never has enough again. */
-  readonly poolId: string | null;
+  readonly pool: CompiledPool | null;
 }
 
 /**
  * Finds the earliest start at or after all bounds at which hours, weather, crew and equipment agree. Each obstacle pushes the start to the
  * first instant at which that obstacle is gone, which no earlier start could have survived; so the result is the earliest, and the
  * pushes in order are the trail.
+ *
+ * @param floors earliest starts besides links, in the order in which they are waited for
  */
-export function findEarliest(context: SearchContext): Found | NotFound {
-  const { node, crew, hours, ready, timeline, stock, horizon } = context;
-  const need = { slots: node.length, working: node.phase.duration.kind === 'work' };
+export function findEarliest(
+  state: State,
+  node: Node,
+  choice: Choice,
+  ready: Bound,
+  floors: readonly Bound[],
+): Found | NotFound {
+  const { stock, problem } = state;
+  const { crew, crewIndex, hours } = choice;
   const trail: TrailStep[] = [];
   let at = ready.at;
   const push = (to: Slot, reason: Reason): void => {
@@ -65,35 +56,55 @@ export function findEarliest(context: SearchContext): Found | NotFound {
     }
     at = to;
   };
-  for (const floor of context.floors) if (floor.at > at) push(floor.at, floor.reason);
+  for (const floor of floors) if (floor.at > at) push(floor.at, floor.reason);
   for (;;) {
-    const fit = fitHours(node, hours, at, horizon);
+    const fit = fitHours(node, hours, at, problem.end);
     if (!fit.fits) {
-      if (fit.to === null) return { found: false, reason: fit.reason, poolId: null };
+      if (fit.to === null) return { found: false, reason: fit.reason, pool: null };
       push(fit.to, fit.reason);
       continue;
     }
     const { finish } = fit;
-    if (finish > horizon) {
-      return { found: false, reason: bindingReason(ready.reason, trail), poolId: null };
+    if (finish > problem.end) {
+      return { found: false, reason: bindingReason(ready.reason, trail), pool: null };
     }
-    if (at > context.latest) return { found: false, reason: ready.reason, poolId: null };
-    const busy = timeline?.blockedUntil(at, finish, need);
-    if (busy) {
-      const owner = context.nodes[busy.owner]!;
-      const ahead = aheadOf(owner, node, context.input);
-      push(busy.to, { kind: 'crew', crewId: crew!.id, phaseId: owner.id, until: busy.to, ahead });
+    const busy = crewIndex < 0 ? -1 : busyWith(state, node, crewIndex, at, finish);
+    if (busy >= 0) {
+      const timeline = state.timeline(crewIndex);
+      const owner = problem.nodes[timeline.ownerOf(busy)]!;
+      const until = timeline.toOf(busy);
+      const ahead = aheadOf(owner, node, problem.input);
+      push(until, { kind: 'crew', crewId: crew!.id, phaseId: owner.id, until, ahead });
       continue;
     }
-    const short = stock.shortFor(node.phase, at, finish);
+    const short = stock.shortFor(node, at, finish);
     if (short) {
-      const reason = stock.blame(short.poolId, short, node);
-      if (short.to === Infinity) return { found: false, reason, poolId: short.poolId };
+      const reason = stock.blame(short.pool, short, node);
+      if (short.to === Infinity) return { found: false, reason, pool: short.pool };
       push(slot(short.to), reason);
       continue;
     }
     const reason = bindingReason(ready.reason, trail);
     const { at: readyAt, reason: readyReason } = ready;
-    return { found: true, crew, hours, start: at, finish, ready: readyAt, readyReason, trail, reason };
+    return {
+      found: true,
+      crew,
+      crewIndex,
+      hours,
+      start: at,
+      finish,
+      ready: readyAt,
+      readyReason,
+      trail,
+      reason,
+    };
   }
+}
+
+/** The stretch of the crew's other work that stands in the way of a phase; -1 for none. */
+export function busyWith(state: State, node: Node, crew: number, start: Slot, finish: Slot): number {
+  const timeline = state.timeline(crew);
+  return letsCrewGo(node)
+    ? timeline.firstOutside(start, finish, node.weather!.closedTime)
+    : timeline.blockedBy(start, finish, node.length, node.phase.duration.kind === 'work');
 }

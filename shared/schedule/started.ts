@@ -1,4 +1,3 @@
-import { hasFinished } from './dependencies.js';
 import { fromFinish, lagAfter, toFinish } from './link-lag.js';
 import type { Crew } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
@@ -9,7 +8,7 @@ import { slot, type Slot } from './slot.js';
 function factCrew(problem: Problem, node: Node): Crew | null {
   const id = node.phase.facts?.crewId ?? node.phase.crewId ?? node.phase.commitment?.crewId;
   if (id !== undefined) return problem.crews.find((crew) => crew.id === id) ?? null;
-  return hasFinished(node) ? null : (node.crews[0] ?? null);
+  return node.finished ? null : (node.crews[0] ?? null);
 }
 
 /** A finished phase sits where it happened, whatever should have been. */
@@ -47,6 +46,7 @@ function fact(problem: Problem, node: Node, state: 'done' | 'started', start: Sl
     start,
     finish,
     crew,
+    crewIndex: problem.crewIndex(crew),
     hours: problem.hoursOf(node, crew),
     ready: start,
     readyReason: { kind: 'actual' },

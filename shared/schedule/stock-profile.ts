@@ -13,6 +13,11 @@ export class StockProfile {
 
   constructor(readonly capacity: number) {}
 
+  /** Number of steps: what has been given back leaves none behind. */
+  get steps(): number {
+    return this.times.length;
+  }
+
   private indexAt(t: number): number {
     let low = 0;
     let high = this.times.length;
@@ -32,12 +37,21 @@ export class StockProfile {
     return i + 1;
   }
 
+  /** Removes a step that steps nowhere. */
+  private mend(i: number): void {
+    if (i === 0 || i >= this.times.length || this.levels[i] !== this.levels[i - 1]) return;
+    this.times.splice(i, 1);
+    this.levels.splice(i, 1);
+  }
+
   /** Takes (or, with a negative quantity, gives back) stock from one instant to another, possibly Infinity. */
   add(from: number, to: number, quantity: number): void {
     if (!(to > from)) return;
     const first = this.cut(from);
     const end = to === Infinity ? this.times.length : this.cut(to);
     for (let i = first; i < end; i++) this.levels[i]! += quantity;
+    this.mend(end);
+    this.mend(first);
   }
 
   /** The first stretch inside `from`–`to` in which `quantity` more cannot be had, up to where it can be had again. */

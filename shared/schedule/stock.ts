@@ -1,7 +1,7 @@
 import { LONG_AGO } from './link-lag.js';
-import type { EquipmentHold, Phase, Pool, Reason } from './model.js';
+import type { Reason } from './model.js';
 import type { Outcome } from './outcome.js';
-import type { Node, Problem } from './problem.js';
+import type { CompiledPool, Node, Problem } from './problem.js';
 import { aheadOf } from './rank.js';
 import { slot, type Slot } from './slot.js';
 import { StockProfile, type Shortage } from './stock-profile.js';
@@ -9,7 +9,8 @@ import { StockProfile, type Shortage } from './stock-profile.js';
 /** Equipment out with a phase. */
 export interface Loan {
   readonly node: Node;
-  readonly hold: EquipmentHold;
+  readonly pool: CompiledPool;
+  readonly quantity: number;
   /** The phase at whose finish it comes back. */
   readonly releaser: Node;
   readonly from: Slot;
@@ -21,21 +22,12 @@ export interface Loan {
 
 /** All equipment pools and what is out of them. */
 export class Stock {
-  private readonly pools = new Map<string, { profile: StockProfile; loans: Loan[] }>();
+  private readonly profiles: readonly StockProfile[];
+  private readonly loans: readonly Loan[][];
 
   constructor(private readonly problem: Problem) {
-    for (const pool of problem.input.pools) {
-      this.pools.set(pool.id, { profile: new StockProfile(pool.quantity), loans: [] });
-    }
-  }
-
-  /** The first hold whose quantity is more than the whole pool. */
-  tooSmall(phase: Phase): { hold: EquipmentHold; pool: Pool } | undefined {
-    for (const hold of phase.holds ?? []) {
-      const pool = this.problem.input.pools.find(({ id }) => id === hold.poolId)!;
-      if (holdsOf(phase, pool.id) > pool.quantity) return { hold, pool };
-    }
-    return undefined;
+    this.profiles = problem.pools.map(({ pool }) => new StockProfile(pool.quantity));
+    this.loans = problem.pools.map(() => []);
   }
 
   /** Takes what a placed phase holds; stays out while the releasing phase has no place. */
@@ -47,68 +39,65 @@ export class Stock {
 
   /** Takes what a phase with a promised start will hold, as far as promises tell; nothing when it cannot be had. */
   promise(node: Node, from: Slot, finish: Slot): Loan[] {
-    if (this.shortFor(node.phase, from, finish)) return [];
+    if (this.shortFor(node, from, finish)) return [];
     return this.lendUntil(node, from, finish, (releaser) => releaser.phase.commitment?.finish ?? finish);
   }
 
   private lendUntil(node: Node, from: Slot, least: Slot, backAt: (releaser: Node) => number): Loan[] {
-    return (node.phase.holds ?? []).map((hold) => {
-      const releaser = hold.untilPhaseId === undefined ? node : this.problem.node(hold.untilPhaseId);
+    return node.holds.map(({ hold: { quantity }, pool, releaser }) => {
       const to = Math.max(from, least, backAt(releaser));
-      const loan = { node, hold, releaser, from, least, to };
-      const { profile, loans } = this.pools.get(hold.poolId)!;
-      profile.add(from, to, hold.quantity);
-      loans.push(loan);
+      const loan = { node, pool, quantity, releaser, from, least, to };
+      this.profiles[pool.index]!.add(from, to, quantity);
+      this.loans[pool.index]!.push(loan);
       return loan;
     });
   }
 
   /** Undoes `lend`. */
   takeBack(loan: Loan): void {
-    const { profile, loans } = this.pools.get(loan.hold.poolId)!;
-    profile.add(loan.from, loan.to, -loan.hold.quantity);
-    loans.splice(loans.indexOf(loan), 1);
+    this.profiles[loan.pool.index]!.add(loan.from, loan.to, -loan.quantity);
+    const loans = this.loans[loan.pool.index]!;
+    loans.splice(loans.lastIndexOf(loan), 1);
   }
 
   /** Sets when a loan ends. */
   endLoan(loan: Loan, to: number): void {
-    const { profile } = this.pools.get(loan.hold.poolId)!;
-    profile.add(loan.from, loan.to, -loan.hold.quantity);
-    loan.to = Math.max(to, loan.from, loan.least);
-    profile.add(loan.from, loan.to, loan.hold.quantity);
+    const profile = this.profiles[loan.pool.index]!;
+    const end = Math.max(to, loan.from, loan.least);
+    if (end < loan.to) profile.add(end, loan.to, -loan.quantity);
+    else profile.add(loan.to, end, loan.quantity);
+    loan.to = end;
   }
 
   /**
    * The first shortage that would meet a phase from its start to its own finish. What a hold needs beyond that is tried once the
    * releasing phase has its place.
    */
-  shortFor(phase: Phase, from: Slot, to: Slot): (Shortage & { poolId: string }) | undefined {
-    if (to <= from) return undefined;
-    let first: (Shortage & { poolId: string }) | undefined;
-    for (const { poolId } of phase.holds ?? []) {
-      const { profile } = this.pools.get(poolId)!;
-      const short = profile.firstShort(from, to, holdsOf(phase, poolId));
-      if (short && (!first || short.from < first.from)) first = { ...short, poolId };
+  shortFor(node: Node, from: Slot, to: Slot): (Shortage & { pool: CompiledPool }) | undefined {
+    if (node.needs.length === 0 || to <= from) return undefined;
+    let first: (Shortage & { pool: CompiledPool }) | undefined;
+    for (const { pool, quantity } of node.needs) {
+      const short = this.profiles[pool.index]!.firstShort(from, to, quantity);
+      if (short && (!first || short.from < first.from)) first = { ...short, pool };
     }
     return first;
   }
 
   /** The first shortage that a loan meets, up to when the others leave enough for it. */
-  shortDuring({ hold, from, to }: Loan): Shortage | undefined {
-    const { profile } = this.pools.get(hold.poolId)!;
-    profile.add(from, to, -hold.quantity);
-    const short = profile.firstShort(from, to, hold.quantity);
-    profile.add(from, to, hold.quantity);
+  shortDuring({ pool, quantity, from, to }: Loan): Shortage | undefined {
+    const profile = this.profiles[pool.index]!;
+    profile.add(from, to, -quantity);
+    const short = profile.firstShort(from, to, quantity);
+    profile.add(from, to, quantity);
     return short;
   }
 
   /** Every stretch in which more is out of a pool than it has. */
-  overdrawn(poolId: string): Shortage[] {
+  overdrawn({ index }: CompiledPool): Shortage[] {
     const found: Shortage[] = [];
-    const { profile } = this.pools.get(poolId)!;
     let from: number = LONG_AGO;
     for (;;) {
-      const short = profile.firstShort(from as Slot, Infinity, 0);
+      const short = this.profiles[index]!.firstShort(from as Slot, Infinity, 0);
       if (!short) return found;
       found.push(short);
       if (short.to === Infinity) return found;
@@ -117,17 +106,11 @@ export class Stock {
   }
 
   /** Who has the equipment that comes back at the end of a shortage. */
-  blame(poolId: string, short: Shortage, self: Node): Extract<Reason, { kind: 'equipment' }> {
-    const { loans } = this.pools.get(poolId)!;
-    const out = loans.filter((l) => l.node !== self && l.from < short.to && l.to > short.from);
-    const back = out.filter((l) => l.to === short.to);
-    const loan = (back.length > 0 ? back : out).reduce<Loan | undefined>(
-      (best, l) => (!best || l.node.index < best.node.index ? l : best),
-      undefined,
-    );
+  blame(pool: CompiledPool, short: Shortage, self: Node): Extract<Reason, { kind: 'equipment' }> {
+    const loan = this.blamed(pool, short, self);
     return {
       kind: 'equipment',
-      poolId,
+      poolId: pool.pool.id,
       phaseId: loan?.node.id ?? self.id,
       releasedBy: loan && loan.releaser !== loan.node ? loan.releaser.id : null,
       until: short.to === Infinity ? null : slot(short.to),
@@ -135,21 +118,30 @@ export class Stock {
     };
   }
 
-  /** Loans of a pool that nobody has ended. */
-  openLoans(poolId: string): Loan[] {
-    return this.pools.get(poolId)!.loans.filter((loan) => loan.to === Infinity);
+  private blamed(pool: CompiledPool, short: Shortage, self: Node): Loan | undefined {
+    let best: Loan | undefined;
+    for (const loan of this.loans[pool.index]!) {
+      if (loan.node === self || loan.from >= short.to || loan.to <= short.from) continue;
+      if (!best || isMoreToBlame(loan, best, short.to)) best = loan;
+    }
+    return best;
   }
 
-  /** Every loan, by pool. */
-  loansOf(poolId: string): readonly Loan[] {
-    return this.pools.get(poolId)!.loans;
+  /** Loans of a pool that nobody has ended. */
+  openLoans(pool: CompiledPool): Loan[] {
+    return this.loans[pool.index]!.filter((loan) => loan.to === Infinity);
+  }
+
+  /** Every loan of a pool. */
+  loansOf(pool: CompiledPool): readonly Loan[] {
+    return this.loans[pool.index]!;
   }
 }
 
-function holdsOf(phase: Phase, poolId: string): number {
-  let sum = 0;
-  for (const hold of phase.holds ?? []) if (hold.poolId === poolId) sum += hold.quantity;
-  return sum;
+/** What comes back just then, before what does not; of several the first by id. */
+function isMoreToBlame(loan: Loan, than: Loan, at: number): boolean {
+  const [back, other] = [loan.to === at, than.to === at];
+  return back === other ? loan.node.index < than.node.index : back;
 }
 
 function placedFinish(outcome: Outcome | undefined): Slot | null {

@@ -1,4 +1,3 @@
-import { prerequisites } from './dependencies.js';
 import type { Conflict, Reason } from './model.js';
 import type { Outcome, Unplaced } from './outcome.js';
 import type { Node } from './problem.js';
@@ -7,19 +6,18 @@ import type { State } from './state.js';
 
 /** Why a phase cannot be placed before any search is made; undefined when it may be searched. */
 export function hopeless(state: State, node: Node): Unplaced | undefined {
-  const blocked = prerequisites(node).find((before) => !state.outcomes[before.index]?.placed);
+  const blocked = node.prerequisites.find((before) => !state.outcomes[before.index]?.placed);
   if (blocked) return behind(blocked.id);
   if (node.visits.some((visit) => state.visitOf(visit).start === null)) return behind(null);
   if (node.needsCrew && node.crews.length === 0) {
     const trade = node.phase.trade ?? node.phase.crewId!;
     return because({ code: 'crewMissing', phaseId: node.id, trade }, node);
   }
-  const small = state.stock.tooSmall(node.phase);
+  const small = node.needs.find(({ pool, quantity }) => quantity > pool.pool.quantity);
   if (small) {
-    const { hold, pool } = small;
-    const needed = hold.quantity;
+    const { id: poolId, quantity } = small.pool.pool;
     return because(
-      { code: 'poolTooSmall', phaseId: node.id, poolId: pool.id, needed, quantity: pool.quantity },
+      { code: 'poolTooSmall', phaseId: node.id, poolId, needed: small.quantity, quantity },
       node,
     );
   }
@@ -27,11 +25,10 @@ export function hopeless(state: State, node: Node): Unplaced | undefined {
 }
 
 /** A search came to the horizon's end. */
-export function notFound(state: State, node: Node, { reason }: NotFound): Unplaced {
+export function notFound(node: Node, { reason }: NotFound): Unplaced {
   const { duration } = node.phase;
   if (duration.kind === 'work' && duration.mode === 'continuous') {
-    const crews = node.needsCrew ? node.crews : [null];
-    const longest = Math.max(...crews.map((crew) => state.problem.hoursOf(node, crew).own.longest));
+    const longest = Math.max(...node.choices.map(({ hours }) => hours.own.longest));
     if (longest < node.length) {
       return because({ code: 'noStretch', phaseId: node.id, needed: node.length, longest }, node);
     }

@@ -57,6 +57,37 @@ function firstVisit(visit: Visit, ready: Slot | null, last: string | null, now: 
   };
 }
 
+/**
+ * The visit made so much later that a phase waiting for it starts while it is still valid: it is asked for later.
+ *
+ * @param start of that phase
+ * @param latest the visit must be over by then: the earliest start of all that wait for it
+ * @returns undefined when it is valid still, or cannot be moved
+ */
+export function visitWithin(
+  visit: Visit,
+  planned: VisitOutcome,
+  phaseId: string,
+  start: Slot,
+  latest: number,
+  now: Slot,
+): VisitOutcome | undefined {
+  const { validFor, visit: length } = visit.inspection;
+  if (validFor === undefined || planned.state !== 'planned') return undefined;
+  if (start <= planned.finish! + validFor) return undefined;
+  const wanted = slot(start - validFor - length);
+  const at = length === 0 ? visit.hours.snapInstant(wanted) : visit.hours.gap(wanted, length);
+  if (at === null || at + length > latest) return undefined;
+  const { state } = visit.inspection;
+  return {
+    ...planned,
+    start: at,
+    finish: slot(at + length),
+    latestRequest: state.kind === 'requested' ? null : latestRequest(visit, at, now),
+    reason: { kind: 'validity', phaseId },
+  };
+}
+
 /** Last moment at which asking still gives the notice before `start`. */
 function latestRequest(visit: Visit, start: Slot, now: Slot): Slot {
   const { notice, noticeIn } = visit.inspection;

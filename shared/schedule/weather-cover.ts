@@ -13,15 +13,18 @@ export interface CoverHold extends Interval {
 export class WeatherCover {
   /** Closed time without regard to cause. */
   readonly closed: readonly Interval[];
+  /** The same, to be counted in. */
+  readonly closedTime: CompiledCalendar;
   private readonly closing: readonly CoverHold[];
   private readonly unknown: CompiledCalendar;
 
-  constructor(sets: readonly WeatherSet[]) {
+  constructor(readonly sets: readonly WeatherSet[]) {
     const holds: CoverHold[] = sets.flatMap((set) =>
       set.holds.filter((h) => h.to > h.from).map((h) => ({ ...h, weatherId: set.id })),
     );
     this.closing = holds.filter((h) => h.cause.kind !== 'unknown').sort(byStartThenLongest);
     this.closed = mergeIntervals(this.closing);
+    this.closedTime = CompiledCalendar.of(this.closed);
     this.unknown = CompiledCalendar.of(holds.filter((h) => h.cause.kind === 'unknown'));
   }
 

@@ -17,6 +17,8 @@ export interface Wildness {
   readonly cycles: boolean;
   /** Phases may have happened, be pinned or be committed. */
   readonly facts: boolean;
+  /** Greatest lags, visits that lose their validity, crews let go in a weather hold. */
+  readonly most?: boolean;
 }
 
 const HORIZON = 600;
@@ -85,7 +87,7 @@ const gate = (inspections: number): fc.Arbitrary<Gate> =>
   );
 
 /** Whole planning inputs small enough to shrink and rich enough to meet every rule. */
-export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanInput> {
+export function arbitraryInput({ cycles, facts, most = false }: Wildness): fc.Arbitrary<PlanInput> {
   const sizes = fc.record({
     phases: slots(1, 12),
     jobs: slots(1, 3),
@@ -100,6 +102,7 @@ export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanIn
       jobId: id('j', size.jobs),
       duration,
       trade: maybe(fc.constantFrom('mason', 'labour')),
+      ...(most ? { keepsCrew: maybe(fc.boolean()) } : {}),
       crewId: fc.option(id('c', size.crews), { nil: undefined, freq: 9 }),
       calendarId: maybe(id('k', 3)),
       weatherIds: fc.uniqueArray(id('w', 2), { maxLength: 2 }),
@@ -153,6 +156,12 @@ export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanIn
         lag: fc.oneof(fc.constant(0), slots(-8, 12)),
         lagIn: fc.constantFrom('working' as const, 'elapsed' as const),
         backwards: slots(0, 7),
+        ...(most
+          ? {
+              mostLag: maybe(slots(0, 40)),
+              mostLagIn: maybe(fc.constantFrom('working' as const, 'elapsed' as const)),
+            }
+          : {}),
       })
       .filter(({ a, b }) => a !== b)
       .map(({ a, b, backwards, ...rest }) => {
@@ -167,6 +176,7 @@ export function arbitraryInput({ cycles, facts }: Wildness): fc.Arbitrary<PlanIn
       noticeIn: fc.constantFrom('working' as const, 'elapsed' as const),
       calendarId: id('k', 3),
       visit: slots(1, 3),
+      ...(most ? { validFor: maybe(slots(0, 60)) } : {}),
       state: fc.oneof(
         fc.constant({ kind: 'open' as const }),
         fc.record({ kind: fc.constant('requested' as const), at: slots(0, size.now).map(slot) }),

@@ -10,6 +10,8 @@ import { arbitraryInput, shuffled } from './schedule-arbitrary-input.js';
 const tame = arbitraryInput({ cycles: false, facts: false });
 const lived = arbitraryInput({ cycles: false, facts: true });
 const wild = arbitraryInput({ cycles: true, facts: true });
+const limited = arbitraryInput({ cycles: false, facts: true, most: true });
+const wildest = arbitraryInput({ cycles: true, facts: true, most: true });
 
 /** fast-check prints the seed and the shrunken input of a failure; set FC_SEED to replay it. */
 const seed = process.env['FC_SEED'];
@@ -19,6 +21,8 @@ describe.each([
   ['without facts', tame],
   ['with facts, pins and commitments', lived],
   ['with cycles as well', wild],
+  ['with greatest lags, visits that lapse and crews let go in a weather hold', limited],
+  ['with all of it', wildest],
 ])('any input %s', (_name, inputs) => {
   test('the independent checker finds nothing', () => {
     fc.assert(

@@ -16,6 +16,9 @@ export function checkGates(book: Book): Violation[] {
       } else if (at.start < from && !pinned) {
         found.push(violation('gate', at.id, `starts at ${at.start}, ${nameOf(gate)} opens at ${from}`));
       }
+      if (gate.kind === 'inspection' && lapses(book, at, gate.inspectionId, from)) {
+        found.push(violation('gate', at.id, `${gate.inspectionId} is no longer valid and nobody says so`));
+      }
       if (gate.kind !== 'clearance' || gate.expires === undefined || at.start < gate.expires) continue;
       if (!book.says('clearanceLapsed', (c) => c.phaseId === at.id && c.clearanceId === gate.id)) {
         found.push(violation('gate', at.id, `${gate.id} lapses before it starts and nobody says so`));
@@ -36,6 +39,12 @@ function opensAt(book: Book, gate: Gate): number | null {
     case 'inspection':
       return book.plan.inspections.find(({ id }) => id === gate.inspectionId)?.finish ?? null;
   }
+}
+
+function lapses(book: Book, at: PlannedPhase, inspectionId: string, finish: number | null): boolean {
+  const validFor = book.input.inspections.find(({ id }) => id === inspectionId)?.validFor;
+  if (finish === null || validFor === undefined || at.start! <= finish + validFor) return false;
+  return !book.says('inspectionLapsed', (c) => c.phaseId === at.id && c.inspectionId === inspectionId);
 }
 
 function admits(book: Book, at: PlannedPhase, gate: Gate): boolean {

@@ -1,5 +1,6 @@
 import type { Link } from '../model.js';
 import type { Book } from './book.js';
+import type { OpenSlots } from './open-slots.js';
 import { violation, type Violation } from './violation.js';
 
 /** Every link holds, counted in the time its lag is given in. */
@@ -32,6 +33,16 @@ function checkLink(book: Book, link: Link): Violation[] {
   const late = onFinish ? to.finish : to.start;
   const hours = book.hours(book.calendarIdOf(successor, to.crewId));
   const counted = link.lagIn === 'working' && link.lag !== 0 ? hours.count(early, late) : late - early;
-  if (counted >= link.lag) return [];
+  if (counted >= link.lag) return checkMost(book, link, early, late, hours);
   return [violation('link', link.id, `${to.id} keeps ${counted} of ${link.lag} slots to ${from.id}`)];
+}
+
+/** A greatest lag holds, unless the plan owns up to it. */
+function checkMost(book: Book, link: Link, early: number, late: number, hours: OpenSlots): Violation[] {
+  const { id, mostLag } = link;
+  if (mostLag === undefined) return [];
+  const counted = (link.mostLagIn ?? link.lagIn) === 'working' ? hours.count(early, late) : late - early;
+  if (counted <= mostLag || book.says('lagExceeded', (c) => c.linkId === id && c.by === counted - mostLag))
+    return [];
+  return [violation('link', id, `${link.to} comes ${counted} slots after ${link.from}, at most ${mostLag}`)];
 }

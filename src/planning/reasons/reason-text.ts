@@ -86,6 +86,8 @@ function visitText(step: StoredStep, names: ReasonNames, when: string | null): s
       return `${visit} is ${when ?? 'later'} at the earliest: the authority asks for notice.`;
     case 'visit-hours':
       return `${visit} waits for the visiting hours of the authority, ${when ?? 'later'}.`;
+    case 'visit-validity':
+      return `${visit} is put off, so that it is still valid when ${names.phase(step.phaseId)} starts.`;
     case 'visit-booked':
       return `${visit} is booked for ${when ?? 'a day'}.`;
     case 'visit-passed':

@@ -1,4 +1,4 @@
-import { explain, type ExplainStep } from '../../../shared/schedule/explain.js';
+import { behindMostLag, explain, type ExplainStep } from '../../../shared/schedule/explain.js';
 import type { Plan, PlannedInspection, PlannedPhase, Reason } from '../../../shared/schedule/model.js';
 import type { Slot } from '../../../shared/schedule/slot.js';
 import type { Link } from '../../generated/prisma/client.js';
@@ -28,8 +28,9 @@ function nextPhase(step: ExplainStep | undefined): string | null {
     case 'crew':
     case 'phase':
     case 'unplanned':
-    case 'mostLag':
       return reason.phaseId;
+    case 'mostLag':
+      return behindMostLag(reason);
     case 'equipment':
       return reason.releasedBy ?? reason.phaseId;
     default:
@@ -42,7 +43,7 @@ function storeStep(step: ExplainStep, phase: PlannedPhase, facts: ReasonFacts): 
   const reason = step.reason as PlannedInspection['reason'];
   const { frame } = facts;
   const base = { kind: `visit-${reason.kind}`, inspectionId: step.inspectionId, at: iso(step.at, frame) };
-  const phaseId = reason.kind === 'phase' || reason.kind === 'unplanned' ? reason.phaseId : null;
+  const phaseId = 'phaseId' in reason ? reason.phaseId : null;
   return { ...base, phaseId };
 }
 
