@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { READING_STAGES } from '../entry/template/words.js';
 import { megaohms, ohms, ohmsPerFoot, volts } from '../units/electrical.js';
 import { fahrenheit } from '../units/temperature.js';
+import { epochMs } from '../units/time.js';
 import { insulationTrend } from './insulation-trend.js';
 import { judgeReading } from './judge-reading.js';
 import { labelOf, readingOf } from './testing/set-fixture.js';
@@ -163,5 +164,37 @@ describe('the trend of the insulation', () => {
   it('leaves a dead short to the limit: that is no trend', () => {
     expect(insulationTrend(readingOf({ megaohms: megaohms(0) }), before)).toBeUndefined();
     expect(judgeReading(labelOf(), readingOf({ megaohms: megaohms(0) }), before).ok).toBe(false);
+  });
+});
+
+describe('a resistance that wanders inside its tolerance', () => {
+  const first = readingOf({ stage: 'received', at: epochMs(0), ohms: ohms(19.2) });
+  const warningsAt = (now: number, earlier = [first]) =>
+    judgeReading(labelOf(), readingOf({ at: epochMs(1), ohms: ohms(now) }), earlier).warnings;
+
+  it.each([
+    [19.2, 0],
+    [19.77, 0],
+    [18.63, 0],
+    [19.8, 1],
+    [18.6, 1],
+  ])('of %p Ω after 19.2 Ω: %p warnings', (now, count) => {
+    expect(warningsAt(now)).toHaveLength(count);
+  });
+
+  it('is held against the first reading, not the last, and says both', () => {
+    const between = readingOf({ at: epochMs(0.5), ohms: ohms(19.7) });
+    expect(warningsAt(20.2, [between, first])[0]).toContain('from 19.20 to 20.20 Ω');
+  });
+
+  it('warns of nothing by itself, and the reading stays accepted', () => {
+    expect(warningsAt(20, [])).toEqual([]);
+    expect(judgeReading(labelOf(), readingOf({ ohms: ohms(20) }), [first]).ok).toBe(true);
+  });
+
+  it('is compared with the temperature taken out', () => {
+    const label = labelOf({ temperatureCoefficient: 0.004 });
+    const warm = readingOf({ at: epochMs(1), ohms: ohms(19.2 * 1.08), cableTemperature: fahrenheit(104) });
+    expect(judgeReading(label, warm, [first]).warnings).toEqual([]);
   });
 });

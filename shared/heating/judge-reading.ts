@@ -5,6 +5,7 @@ import { insulationFinding } from './insulation-finding.js';
 import { insulationTrend } from './insulation-trend.js';
 import type { HeatingLabel } from './label.js';
 import { resistanceFinding } from './resistance-finding.js';
+import { resistanceTrend } from './resistance-trend.js';
 
 /** What a reading says about its heating set. */
 export interface ReadingJudgement {
@@ -34,12 +35,12 @@ export function judgeReading(
 ): ReadingJudgement {
   const findings = [resistanceFinding(label, reading), insulationFinding(label, reading)];
   const ok = findings.every((finding) => finding.ok);
-  const trend = insulationTrend(reading, earlier);
+  const trends = [insulationTrend(reading, earlier), resistanceTrend(label, reading, earlier)];
   return {
     ok,
     findings,
     reasons: findings.filter((finding) => !finding.ok).map((finding) => finding.text),
-    warnings: trend === undefined ? [] : [trend],
+    warnings: trends.filter((trend) => trend !== undefined),
     forbids: ok ? null : FORBIDS[reading.stage],
   };
 }

@@ -1,17 +1,14 @@
-import { fromMemory, type Source } from '../../entry/source.js';
 import { toCelsius, toKelvin, type Fahrenheit } from '../../units/temperature.js';
-
-/** Where the saturation pressures come from. */
-export const SATURATION_SOURCE: Source = fromMemory(
-  'ASHRAE Handbook of Fundamentals, psychrometrics: Hyland and Wexler over ice and over water',
-);
 
 /** Pressure of the air at sea level, Pa. */
 export const STANDARD_PRESSURE = 101_325;
 /** Weight of a molecule of water to one of dry air. */
 const WATER_TO_AIR = 0.621945;
 
-/** Pressure of water vapour over ice (below 32 °F) or over water, Pa. */
+/**
+ * Pressure of water vapour over ice (below 32 °F) or over water, Pa. Source, from memory: ASHRAE Handbook of Fundamentals,
+ * the equations of Hyland and Wexler.
+ */
 export function saturationPressure(temperature: Fahrenheit): number {
   const t = toKelvin(toCelsius(temperature));
   return Math.exp(temperature < 32 ? overIce(t) : overWater(t));

@@ -1,11 +1,7 @@
-import { published, type Source } from '../../../entry/source.js';
 import { amperes, type Amperes } from '../../../units/electrical.js';
 
 /** Temperature that the terminals at both ends are rated for, °C; 60 unless they are marked otherwise. */
 export type TerminalRating = 60 | 75;
-
-/** Where the ampacities come from. */
-export const AMPACITY_SOURCE: Source = published('NEC Table 310.16, copper; 240.4(D) for small wire');
 
 interface CopperSize {
   readonly awg: number;
@@ -15,7 +11,10 @@ interface CopperSize {
   readonly mostBreaker?: number;
 }
 
-/** Copper up to 1 AWG: sizes above have no plain number and belong to a designer. */
+/**
+ * Copper up to 1 AWG: sizes above have no plain number and belong to a designer. Source: NEC Table 310.16; 240.4(D) for
+ * small wire.
+ */
 const COPPER: readonly CopperSize[] = [
   { awg: 14, at60: 15, at75: 20, mostBreaker: 15 },
   { awg: 12, at60: 20, at75: 25, mostBreaker: 20 },

@@ -1,15 +1,11 @@
-import { published, type Source } from '../../../entry/source.js';
 import { ohms, ohmsPerFoot, type OhmsPerFoot } from '../../../units/electrical.js';
 import { celsius, toFahrenheit, type Fahrenheit } from '../../../units/temperature.js';
 import { COPPER_AT_75, resistanceAt } from '../../resistance.js';
 
-/** Where the resistances come from. */
-export const CONDUCTOR_SOURCE: Source = published('NEC chapter 9, Table 8: uncoated copper at 75 °C');
-
 /** How a conductor is made. */
 export type Strand = 'solid' | 'stranded';
 
-/** Uncoated copper, direct current, ohms in a thousand feet at 75 °C. */
+/** Uncoated copper, direct current, ohms in a thousand feet at 75 °C. Source: NEC chapter 9, Table 8. */
 const COPPER: Readonly<Record<Strand, Readonly<Record<number, number>>>> = {
   solid: { 18: 7.77, 16: 4.89, 14: 3.07, 12: 1.93, 10: 1.21, 8: 0.764 },
   stranded: {
