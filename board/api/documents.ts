@@ -1282,6 +1282,7 @@ export type BoardPhaseFragment = {
   readonly position: number;
   readonly durationKind: DurationKind;
   readonly state: PhaseState;
+  readonly weatherLimitKey: string | null;
   readonly pinnedStart: string | null;
   readonly actualStart: string | null;
   readonly actualFinish: string | null;
@@ -1409,6 +1410,7 @@ export type BoardQuery = {
       readonly position: number;
       readonly durationKind: DurationKind;
       readonly state: PhaseState;
+      readonly weatherLimitKey: string | null;
       readonly pinnedStart: string | null;
       readonly actualStart: string | null;
       readonly actualFinish: string | null;
@@ -1499,11 +1501,16 @@ export type BoardQuery = {
 export type BoardWeatherQueryVariables = Exact<{
   from: Scalars['DateTime']['input'];
   to: Scalars['DateTime']['input'];
+  since: Scalars['DateTime']['input'];
+  ahead: Scalars['Boolean']['input'];
+  jobIds: ReadonlyArray<Scalars['ID']['input']> | Scalars['ID']['input'];
+  limitKeys: ReadonlyArray<Scalars['String']['input']> | Scalars['String']['input'];
 }>;
 
 export type BoardWeatherQuery = {
   readonly board: {
     readonly from: string;
+    readonly to: string;
     readonly jobs: ReadonlyArray<{
       readonly id: string;
       readonly site: {
@@ -1515,12 +1522,115 @@ export type BoardWeatherQuery = {
           readonly hours: ReadonlyArray<{
             readonly at: string;
             readonly temperatureF: number | null;
+            readonly windMph: number | null;
+            readonly gustMph: number | null;
+            readonly rainChance: number | null;
             readonly rainInches: number | null;
           }>;
         } | null;
+        readonly weatherWindows?: ReadonlyArray<{
+          readonly limitKey: string;
+          readonly name: string;
+          readonly protection: ReadonlyArray<string>;
+          readonly issuedAt: string | null;
+          readonly unknownAfter: string | null;
+          readonly closed: ReadonlyArray<{
+            readonly from: string;
+            readonly to: string;
+            readonly causes: ReadonlyArray<{
+              readonly limitId: string;
+              readonly text: string;
+              readonly hour: string;
+              readonly mark: string;
+              readonly source: string;
+            }>;
+          }>;
+          readonly requirements: ReadonlyArray<{
+            readonly requirementId: string;
+            readonly from: string;
+            readonly to: string;
+            readonly text: string;
+            readonly known: boolean;
+            readonly mark: string;
+            readonly source: string;
+            readonly cause: { readonly text: string; readonly hour: string } | null;
+          }>;
+          readonly unknown: ReadonlyArray<{ readonly from: string; readonly to: string }>;
+        }>;
       };
     }>;
   };
+};
+
+export type WindowFieldsFragment = {
+  readonly limitKey: string;
+  readonly name: string;
+  readonly protection: ReadonlyArray<string>;
+  readonly issuedAt: string | null;
+  readonly unknownAfter: string | null;
+  readonly closed: ReadonlyArray<{
+    readonly from: string;
+    readonly to: string;
+    readonly causes: ReadonlyArray<{
+      readonly limitId: string;
+      readonly text: string;
+      readonly hour: string;
+      readonly mark: string;
+      readonly source: string;
+    }>;
+  }>;
+  readonly requirements: ReadonlyArray<{
+    readonly requirementId: string;
+    readonly from: string;
+    readonly to: string;
+    readonly text: string;
+    readonly known: boolean;
+    readonly mark: string;
+    readonly source: string;
+    readonly cause: { readonly text: string; readonly hour: string } | null;
+  }>;
+  readonly unknown: ReadonlyArray<{ readonly from: string; readonly to: string }>;
+};
+
+export type PhaseWeatherQueryVariables = Exact<{
+  phaseId: Scalars['ID']['input'];
+  from: Scalars['DateTime']['input'];
+  to: Scalars['DateTime']['input'];
+}>;
+
+export type PhaseWeatherQuery = {
+  readonly phase: {
+    readonly id: string;
+    readonly weatherWindows: {
+      readonly limitKey: string;
+      readonly name: string;
+      readonly protection: ReadonlyArray<string>;
+      readonly issuedAt: string | null;
+      readonly unknownAfter: string | null;
+      readonly closed: ReadonlyArray<{
+        readonly from: string;
+        readonly to: string;
+        readonly causes: ReadonlyArray<{
+          readonly limitId: string;
+          readonly text: string;
+          readonly hour: string;
+          readonly mark: string;
+          readonly source: string;
+        }>;
+      }>;
+      readonly requirements: ReadonlyArray<{
+        readonly requirementId: string;
+        readonly from: string;
+        readonly to: string;
+        readonly text: string;
+        readonly known: boolean;
+        readonly mark: string;
+        readonly source: string;
+        readonly cause: { readonly text: string; readonly hour: string } | null;
+      }>;
+      readonly unknown: ReadonlyArray<{ readonly from: string; readonly to: string }>;
+    } | null;
+  } | null;
 };
 
 export type ReasonsQueryVariables = Exact<{
@@ -3153,6 +3263,7 @@ export const BoardPhaseFragmentDoc = new TypedDocumentString(
   position
   durationKind
   state
+  weatherLimitKey
   pinnedStart
   actualStart
   actualFinish
@@ -3284,6 +3395,46 @@ export const BoardProposalFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'BoardProposal' },
 ) as unknown as TypedDocumentString<BoardProposalFragment, unknown>;
+export const WindowFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment WindowFields on WeatherWindows {
+  limitKey
+  name
+  protection
+  issuedAt
+  unknownAfter
+  closed {
+    from
+    to
+    causes {
+      limitId
+      text
+      hour
+      mark
+      source
+    }
+  }
+  requirements {
+    requirementId
+    from
+    to
+    text
+    known
+    mark
+    source
+    cause {
+      text
+      hour
+    }
+  }
+  unknown {
+    from
+    to
+  }
+}
+    `,
+  { fragmentName: 'WindowFields' },
+) as unknown as TypedDocumentString<WindowFieldsFragment, unknown>;
 export const RefusalFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment RefusalFields on Refusal {
@@ -3628,6 +3779,7 @@ fragment BoardPhase on Phase {
   position
   durationKind
   state
+  weatherLimitKey
   pinnedStart
   actualStart
   actualFinish
@@ -3741,9 +3893,10 @@ fragment BoardProposal on Proposal {
   }
 }`) as unknown as TypedDocumentString<BoardQuery, BoardQueryVariables>;
 export const BoardWeatherDocument = new TypedDocumentString(`
-    query BoardWeather($from: DateTime!, $to: DateTime!) {
-  board(from: $from, to: $to) {
+    query BoardWeather($from: DateTime!, $to: DateTime!, $since: DateTime!, $ahead: Boolean!, $jobIds: [ID!]!, $limitKeys: [String!]!) {
+  board(from: $from, to: $to, jobIds: $jobIds) {
     from
+    to
     jobs {
       id
       site {
@@ -3755,14 +3908,98 @@ export const BoardWeatherDocument = new TypedDocumentString(`
           hours(from: $from, to: $to) {
             at
             temperatureF
+            windMph
+            gustMph
+            rainChance
             rainInches
           }
+        }
+        weatherWindows(from: $since, to: $to, limitKeys: $limitKeys) @include(if: $ahead) {
+          ...WindowFields
         }
       }
     }
   }
 }
-    `) as unknown as TypedDocumentString<BoardWeatherQuery, BoardWeatherQueryVariables>;
+    fragment WindowFields on WeatherWindows {
+  limitKey
+  name
+  protection
+  issuedAt
+  unknownAfter
+  closed {
+    from
+    to
+    causes {
+      limitId
+      text
+      hour
+      mark
+      source
+    }
+  }
+  requirements {
+    requirementId
+    from
+    to
+    text
+    known
+    mark
+    source
+    cause {
+      text
+      hour
+    }
+  }
+  unknown {
+    from
+    to
+  }
+}`) as unknown as TypedDocumentString<BoardWeatherQuery, BoardWeatherQueryVariables>;
+export const PhaseWeatherDocument = new TypedDocumentString(`
+    query PhaseWeather($phaseId: ID!, $from: DateTime!, $to: DateTime!) {
+  phase(id: $phaseId) {
+    id
+    weatherWindows(from: $from, to: $to) {
+      ...WindowFields
+    }
+  }
+}
+    fragment WindowFields on WeatherWindows {
+  limitKey
+  name
+  protection
+  issuedAt
+  unknownAfter
+  closed {
+    from
+    to
+    causes {
+      limitId
+      text
+      hour
+      mark
+      source
+    }
+  }
+  requirements {
+    requirementId
+    from
+    to
+    text
+    known
+    mark
+    source
+    cause {
+      text
+      hour
+    }
+  }
+  unknown {
+    from
+    to
+  }
+}`) as unknown as TypedDocumentString<PhaseWeatherQuery, PhaseWeatherQueryVariables>;
 export const ReasonsDocument = new TypedDocumentString(`
     query Reasons($phaseId: ID!) {
   explain(phaseId: $phaseId) {

@@ -13,11 +13,12 @@ export interface QueryState<R> {
 /**
  * Asks when the variables change, when `reload` is called and when a hint says that something changed. Answers that
  * were overtaken by a later question are dropped; hints that come while an answer is awaited make one more question.
+ * Nothing is asked until `when` is true.
  */
 export function useQuery<R, V>(
   document: TypedDocumentString<R, V>,
   variables: V,
-  { searches = false }: { readonly searches?: boolean } = {},
+  { searches = false, when = true }: { readonly searches?: boolean; readonly when?: boolean } = {},
 ): QueryState<R> {
   const key = JSON.stringify(variables);
   const [answer, setAnswer] = useState<{ data: R | null; error: AskError | null }>({
@@ -53,13 +54,13 @@ export function useQuery<R, V>(
   }, [load]);
 
   useEffect(() => {
-    void load();
-  }, [load]);
+    if (when) void load();
+  }, [load, when]);
   const heard = useCallback(
     (improvementId?: string | null) => {
-      if (searches || !improvementId) reload();
+      if (when && (searches || !improvementId)) reload();
     },
-    [reload, searches],
+    [reload, searches, when],
   );
   useHints(heard);
   return { ...answer, reload };

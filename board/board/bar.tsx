@@ -4,6 +4,7 @@ import { CommittedRule } from './committed-rule-mark.js';
 import { BarDrawing } from './bar-drawing.js';
 import type { PlacedBar } from './layout/lay-out-row.js';
 import { LANE } from './layout/measures.js';
+import { barStop } from './layout/stops.js';
 import { barWords } from './words/bar-words.js';
 
 interface BarProps {
@@ -11,26 +12,27 @@ interface BarProps {
   readonly zone: string;
   readonly tabStop: boolean;
   readonly selected: boolean;
-  readonly onFocus: (phaseId: string) => void;
-  readonly onHover: (phaseId: string | null) => void;
+  readonly onFocus: (stop: string) => void;
+  readonly onHover: (stop: string | null) => void;
 }
 
 /** A phase on the board: its drawing, its name where there is room, its gates, and all of it in words. */
 export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, onHover }: BarProps) {
   const { phase, left, top, width, reach, rule, gates, labelPlace, labelRoom, name } = bar;
+  const stop = barStop(phase.id);
   return (
     <div
       role="gridcell"
-      id={`bar-${phase.id}`}
-      data-phase={phase.id}
+      id={stop}
+      data-stop={stop}
       className="bar"
       style={{ left, top, width: reach, height: LANE }}
       tabIndex={tabStop ? 0 : -1}
       aria-label={barWords(bar, zone)}
       aria-selected={selected}
       aria-describedby={selected ? 'detail-reasons' : undefined}
-      onFocus={() => onFocus(phase.id)}
-      onMouseEnter={() => onHover(phase.id)}
+      onFocus={() => onFocus(stop)}
+      onMouseEnter={() => onHover(stop)}
       onMouseLeave={() => onHover(null)}
     >
       {gates.map(({ end, shown, count }) => (

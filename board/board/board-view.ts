@@ -14,7 +14,9 @@ export interface BoardView {
   /** First day, a Monday unless the address says otherwise. */
   readonly from: string;
   readonly asTable: boolean;
-  readonly change: (changes: { rows?: RowsBy; weeks?: Weeks; asTable?: boolean }) => void;
+  /** Whether each kind of work has a band of its own in the weather over a job. */
+  readonly limits: boolean;
+  readonly change: (changes: { rows?: RowsBy; weeks?: Weeks; asTable?: boolean; limits?: boolean }) => void;
   /** Moves the days by half of what is shown: 1 to later, -1 to earlier; 0 goes to today. */
   readonly step: (direction: -1 | 0 | 1) => void;
 }
@@ -30,11 +32,13 @@ export function useBoardView(now: number, zone: string): BoardView {
     weeks,
     from,
     asTable: query.get('as') === 'table',
-    change: ({ rows, weeks: count, asTable }) =>
+    limits: query.get('weather') === 'limits',
+    change: ({ rows, weeks: count, asTable, limits }) =>
       setQuery({
         ...(rows && { rows: rows === 'crew' ? 'crew' : null }),
         ...(count && { weeks: count === 2 ? null : String(count) }),
         ...(asTable !== undefined && { as: asTable ? 'table' : null }),
+        ...(limits !== undefined && { weather: limits ? 'limits' : null }),
       }),
     step: (direction) =>
       setQuery({ from: direction === 0 ? null : addDays(from, (direction * weeks * 7) / 2) }),

@@ -1,13 +1,17 @@
 import { type CSSProperties, type KeyboardEvent, useMemo } from 'react';
-import type { BoardWeatherQuery } from '../api/documents.js';
 import type { Day } from '../time/zone-days.js';
 import { ChartBackground } from './chart-background.js';
 import { ChartDays } from './chart-days.js';
-import { ChartRow } from './chart-row.js';
-import { makeAxis } from './layout/axis.js';
+import { dayWeather } from '../weather/layout/day-weather.js';
+import { stripHeight } from '../weather/layout/strip-measures.js';
+import { weatherCells } from '../weather/layout/weather-cells.js';
+import { type Axis, makeAxis } from './layout/axis.js';
 import { layOutRow, type PlacedRow } from './layout/lay-out-row.js';
 import { moveFocus, type Stop } from './layout/move-focus.js';
-import type { BoardData, BoardRow, RowsBy } from './layout/rows.js';
+import { type BoardData, type BoardRow, type RowsBy, weatherKindsOf } from './layout/rows.js';
+import { barStop, dayStop } from './layout/stops.js';
+import { RowGroup } from './row-group.js';
+import type { WeatherAnswer, WeatherOf } from './weather-of.js';
 import { useWidth } from './use-width.js';
 import './chart.css';
 
@@ -21,17 +25,24 @@ const leastDay = (days: number): number => (days <= 14 ? 56 : days <= 28 ? 40 : 
 interface ChartProps {
   readonly rows: readonly BoardRow[];
   readonly board: BoardData;
-  readonly weather: BoardWeatherQuery['board'] | null;
+  /** The weather of the jobs as far as it has been answered, and what to do with more of it. */
+  readonly weatherOf: WeatherOf;
+  readonly onWeather: (answer: WeatherAnswer) => void;
+  readonly byKind: boolean;
   readonly days: readonly Day[];
   readonly by: RowsBy;
   readonly zone: string;
   readonly focused: string | null;
-  readonly onFocus: (phaseId: string) => void;
-  readonly onHover: (phaseId: string | null) => void;
+  readonly onFocus: (stop: string) => void;
+  readonly onHover: (stop: string | null) => void;
 }
 
-/** The drawing: days across, rows down, a bar for each phase. One bar takes the tab key, arrows lead to the others. */
-export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, onHover }: ChartProps) {
+/**
+ * The drawing: days across, rows down, a bar for each phase, the weather over each job. One bar takes the tab key, arrows
+ * lead to the others and to the days of the weather.
+ */
+export function Chart(props: ChartProps) {
+  const { rows, board, weatherOf, onWeather, byKind, days, by, zone, focused, onFocus, onHover } = props;
   const { ref, width } = useWidth();
   const now = Date.parse(board.now);
   const head = headWidth(width);
@@ -39,12 +50,19 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
     () => makeAxis(days, Math.max(leastDay(days.length), Math.floor((width - head) / days.length))),
     [days, width, head],
   );
-  const placed = useMemo(() => rows.map((row) => layOutRow(row, axis, now, by)), [rows, axis, now, by]);
-  const stops = useMemo(() => stopsOf(placed), [placed]);
+  const placed = useMemo(
+    () =>
+      rows.map((row) =>
+        layOutRow(row, axis, now, by, row.job ? stripHeight(weatherKindsOf(row).length, byKind) : 0),
+      ),
+    [rows, axis, now, by, byKind],
+  );
+  const stops = useMemo(() => stopsOf(placed, weatherOf, axis, now), [placed, weatherOf, axis, now]);
+  const range = useMemo(() => ({ from: board.from, to: board.to }), [board.from, board.to]);
   const tabStop = stops.some(({ id }) => id === focused) ? focused : firstStop(stops, axis.x(now));
 
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
-    const current = (event.target as HTMLElement).dataset['phase'];
+    const current = (event.target as HTMLElement).dataset['stop'];
     if (!current) return;
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
@@ -54,7 +72,7 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
     const next = moveFocus(stops, current, event.key);
     if (!next) return;
     event.preventDefault();
-    document.getElementById(`bar-${next}`)?.focus();
+    document.getElementById(next)?.focus();
   };
 
   return (
@@ -68,20 +86,24 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
       <div
         className="chart-sheet"
         role="grid"
-        aria-label={`Phases by ${by}. Arrow keys lead from bar to bar, Enter to its details.`}
+        aria-label={`Phases by ${by}. Arrow keys lead from bar to bar and to the weather over them, Enter to details.`}
         style={{ width: head + axis.width }}
         onKeyDown={onKeyDown}
       >
         <ChartBackground axis={axis} now={now} />
         <ChartDays axis={axis} zone={zone} now={now} by={by} />
-        {placed.map((row) => (
-          <ChartRow
-            key={row.row.id}
-            placed={row}
+        {groupsOf(placed).map((group) => (
+          <RowGroup
+            key={group[0]?.row.id ?? 'none'}
+            rows={group}
             board={board}
-            weather={weather}
+            range={range}
+            byKind={byKind}
             axis={axis}
+            now={now}
             zone={zone}
+            weatherOf={weatherOf}
+            onWeather={onWeather}
             tabStop={tabStop}
             focused={focused}
             onFocus={onFocus}
@@ -93,17 +115,42 @@ export function Chart({ rows, board, weather, days, by, zone, focused, onFocus, 
   );
 }
 
-function stopsOf(placed: readonly PlacedRow[]): Stop[] {
-  return placed.flatMap(({ bars }, row) =>
-    bars.map(({ phase, left, reach }) => ({ id: phase.id, row, left, middle: left + reach / 2 })),
+/** Rows whose weather is asked for together. */
+const GROUP = 12;
+
+const groupsOf = (placed: readonly PlacedRow[]): PlacedRow[][] =>
+  Array.from({ length: Math.ceil(placed.length / GROUP) }, (_, i) =>
+    placed.slice(i * GROUP, (i + 1) * GROUP),
   );
+
+/** Stops of the rows: over each row of bars, where it is a job, a row of the days of its weather. */
+function stopsOf(placed: readonly PlacedRow[], weatherOf: WeatherOf, axis: Axis, now: number): Stop[] {
+  return placed.flatMap(({ row, bars }, index) => {
+    const forecast = weatherOf.get(row.id)?.forecast;
+    const days =
+      forecast === undefined ? [] : weatherCells(dayWeather(forecast, axis.days), forecast, axis, now);
+    return [
+      ...days.map(({ date, left, width }) => ({
+        id: dayStop(row.id, date),
+        row: index * 2,
+        left,
+        middle: left + Math.min(width, axis.dayWidth) / 2,
+      })),
+      ...bars.map(({ phase, left, reach }) => ({
+        id: barStop(phase.id),
+        row: index * 2 + 1,
+        left,
+        middle: left + reach / 2,
+      })),
+    ];
+  });
 }
 
-/** The bar that the tab key meets first: the one nearest to now in the first row that has bars. */
+/** The stop that the tab key meets first: the bar nearest to now in the first row that has bars; else any stop. */
 function firstStop(stops: readonly Stop[], now: number): string | null {
-  const row = stops[0]?.row;
+  const first = stops.find(({ row }) => row % 2 === 1) ?? stops[0];
   const [nearest] = stops
-    .filter((stop) => stop.row === row)
+    .filter((stop) => stop.row === first?.row)
     .sort((a, b) => Math.abs(a.middle - now) - Math.abs(b.middle - now));
   return nearest?.id ?? null;
 }

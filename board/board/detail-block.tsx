@@ -5,20 +5,33 @@ import { PageLink } from '../routing/page-link.js';
 import { stretchWords } from '../time/moment-words.js';
 import { barTimes } from './layout/bar-times.js';
 import { committedRule } from './layout/committed-rule.js';
+import type { Day } from '../time/zone-days.js';
+import { DayDetail } from '../weather/day-detail.js';
+import { PhaseWeather } from '../weather/phase-weather.js';
 import type { BoardData } from './layout/rows.js';
+import type { StopOf } from './layout/stops.js';
 import { ReasonChain } from './reason-chain.js';
+import type { WeatherOf } from './weather-of.js';
 import { floatWords } from './words/float-words.js';
 import { gateWords } from '../words/gate-words.js';
 import { crewWords, phaseTitle, stateWords } from '../words/phase-words.js';
 
 interface DetailBlockProps {
-  readonly phase: BoardPhaseFragment | null;
+  /** What is looked at, and the id of what has the focus, to which Escape leads back. */
+  readonly stop: StopOf | null;
+  readonly focused: string | null;
   readonly board: BoardData;
+  readonly weatherOf: WeatherOf;
+  readonly days: readonly Day[];
   readonly zone: string;
 }
 
-/** What there is to say about the phase in focus, and why it sits where it sits. */
-export function DetailBlock({ phase, board, zone }: DetailBlockProps) {
+/** What there is to say about the phase in focus and why it sits where it sits, or about a day of the weather. */
+export function DetailBlock({ stop, focused, board, weatherOf, days, zone }: DetailBlockProps) {
+  const phase = stop?.kind === 'bar' ? board.phases.find(({ id }) => id === stop.phaseId) : undefined;
+  const job = stop?.kind === 'day' ? board.jobs.find(({ id }) => id === stop.jobId) : undefined;
+  const site = job && weatherOf.get(job.id);
+  const day = stop?.kind === 'day' ? days.find(({ date }) => date === stop.date) : undefined;
   return (
     <section
       className="block detail"
@@ -26,23 +39,31 @@ export function DetailBlock({ phase, board, zone }: DetailBlockProps) {
       aria-label="Detail"
       tabIndex={0}
       onKeyDown={(event) => {
-        if (event.key === 'Escape' && phase) document.getElementById(`bar-${phase.id}`)?.focus();
+        if (event.key === 'Escape' && focused) document.getElementById(focused)?.focus();
       }}
     >
       <h2 className="caption">Detail</h2>
-      {phase ? (
-        <Detail phase={phase} board={board} zone={zone} />
-      ) : (
+      {phase && <Detail phase={phase} board={board} zone={zone} />}
+      {job && site && day && (
+        <DayDetail job={job} site={site} day={day} now={Date.parse(board.now)} zone={zone} />
+      )}
+      {!phase && !(site && day) && (
         <p>
-          Point at a bar, or reach it with Tab and the arrow keys: here stand its dates, its crew and its
-          reasons.
+          Point at a bar or at a day of the weather, or reach it with Tab and the arrow keys: here stand
+          dates, crew and reasons, and what the weather closes.
         </p>
       )}
     </section>
   );
 }
 
-function Detail({ phase, board, zone }: DetailBlockProps & { readonly phase: BoardPhaseFragment }) {
+interface DetailProps {
+  readonly phase: BoardPhaseFragment;
+  readonly board: BoardData;
+  readonly zone: string;
+}
+
+function Detail({ phase, board, zone }: DetailProps) {
   const times = barTimes(phase, Date.parse(board.now));
   const rule = times && committedRule(phase, times);
   return (
@@ -79,7 +100,10 @@ function Detail({ phase, board, zone }: DetailBlockProps & { readonly phase: Boa
           </ul>
         )}
       </div>
-      <ReasonChain key={phase.id} phase={phase} />
+      <div>
+        <ReasonChain key={phase.id} phase={phase} />
+        <PhaseWeather key={`weather ${phase.id}`} phase={phase} now={Date.parse(board.now)} zone={zone} />
+      </div>
     </div>
   );
 }

@@ -12,6 +12,13 @@ const STATES = {
   'legend-unknown': 'weather unknown',
 } as const;
 
+/** Hatches of the weather over a job, by their pattern. */
+const BANDS = {
+  some: 'weather closes some work',
+  all: 'all work to come',
+  rain: 'rain',
+} as const;
+
 /** What the signs of the drawing mean. */
 export function Legend() {
   return (
@@ -47,6 +54,27 @@ export function Legend() {
         </li>
         <li>
           <span className="legend-rule" /> committed dates that differ
+        </li>
+        {Object.entries(BANDS).map(([pattern, words]) => (
+          <li key={pattern}>
+            <svg className="legend-band" aria-hidden="true">
+              <rect className="weather-closed" width="100%" height="100%" fill={`url(#weather-${pattern})`} />
+            </svg>{' '}
+            {words}
+          </li>
+        ))}
+        <li>
+          <svg className="legend-band" aria-hidden="true">
+            <path className="weather-temperature" d="M1 3C8 0 12 9 20 8S28 4 33 2" />
+            <path className="weather-freezing" d="M0 6H34" />
+          </svg>{' '}
+          temperature, 32 °F dotted
+        </li>
+        <li>
+          <svg className="legend-band" aria-hidden="true">
+            <path className="weather-wind" d="M12 8l3 -6M16 8l3 -6" />
+          </svg>{' '}
+          wind, a stroke for 10 mph
         </li>
         {Object.entries(STATES).map(([className, words]) => (
           <li key={className}>

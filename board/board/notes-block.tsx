@@ -1,16 +1,17 @@
 import type { BoardData } from './layout/rows.js';
+import { barStop } from './layout/stops.js';
 
 interface NotesBlockProps {
   readonly board: BoardData;
-  readonly onShow: (phaseId: string) => void;
+  readonly onShow: (stop: string) => void;
 }
 
 /** The conflicts of the plan, gathered as the numbered notes of the sheet. */
 export function NotesBlock({ board, onShow }: NotesBlockProps) {
   const drawn = new Set(board.phases.map(({ id }) => id));
   const show = (phaseId: string) => {
-    onShow(phaseId);
-    document.getElementById(`bar-${phaseId}`)?.focus();
+    onShow(barStop(phaseId));
+    document.getElementById(barStop(phaseId))?.focus();
   };
   return (
     <section className="block notes" aria-label="Conflicts" tabIndex={0}>

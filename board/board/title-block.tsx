@@ -27,7 +27,7 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
         <span className="caption">{company.name}</span>
         <h1>Schedule board</h1>
       </div>
-      <div className="title-cell" role="group" aria-label="Rows">
+      <div className="title-cell title-rows" role="group" aria-label="Rows">
         <span className="caption">Rows</span>
         <div className="choices">
           {(['job', 'crew'] as const).map((rows) => (
@@ -38,6 +38,11 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
           <Choice on={view.asTable} choose={() => view.change({ asTable: !view.asTable })}>
             as a table
           </Choice>
+          {view.rows === 'job' && !view.asTable && (
+            <Choice on={view.limits} choose={() => view.change({ limits: !view.limits })}>
+              weather limits
+            </Choice>
+          )}
         </div>
       </div>
       <div className="title-cell title-days" role="group" aria-label="Days">

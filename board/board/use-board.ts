@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { BoardDocument, BoardWeatherDocument, type BoardWeatherQuery } from '../api/documents.js';
+import { BoardDocument } from '../api/documents.js';
 import type { AskError } from '../api/ask.js';
 import { useQuery } from '../api/use-query.js';
 import { dateAt, type Day, daysFrom } from '../time/zone-days.js';
@@ -8,14 +8,11 @@ import type { BoardData } from './layout/rows.js';
 
 const DAY = 24 * 3_600_000;
 
-type Weather = BoardWeatherQuery['board'];
-
 /** What the board page draws from. */
 export interface BoardState {
   readonly view: BoardView;
   readonly days: readonly Day[];
   readonly board: BoardData | null;
-  readonly weather: Weather | null;
   readonly error: AskError | null;
 }
 
@@ -25,12 +22,11 @@ export function useBoard(zone: string): BoardState {
   const view = useBoardView(now, zone);
   const range = rangeOf(view, zone);
   const { data, error } = useQuery(BoardDocument, range);
-  const weather = useQuery(BoardWeatherDocument, range).data?.board ?? null;
   const board = data?.board ?? null;
   useEffect(() => {
     if (board) setNow(Date.parse(board.now));
   }, [board]);
-  return { view, days: daysOf(board ?? range, zone), board, weather: sameStart(weather, board), error };
+  return { view, days: daysOf(board ?? range, zone), board, error };
 }
 
 /** The first moment of the days in view, and the end of them. */
@@ -44,11 +40,6 @@ function daysOf({ from, to }: { readonly from: string; readonly to: string }, zo
   const [first, end] = [Date.parse(from), Date.parse(to)];
   // A clock change makes a day an hour longer or shorter, never half a day.
   return daysFrom(dateAt(first, zone), Math.round((end - first) / DAY), zone);
-}
-
-/** The weather, where it was asked for the same days as the board. */
-function sameStart(weather: Weather | null, board: BoardData | null): Weather | null {
-  return weather && board && Date.parse(weather.from) === Date.parse(board.from) ? weather : null;
 }
 
 const iso = (moment: number | undefined): string => new Date(moment ?? 0).toISOString();

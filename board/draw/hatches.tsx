@@ -67,6 +67,18 @@ export function HatchDefinitions() {
         <pattern id="hold-forecast" width={7} height={7} patternUnits="userSpaceOnUse">
           <path d="M0 0 7 7" className="hold-line" />
         </pattern>
+        <pattern id="weather-some" width={6} height={6} patternUnits="userSpaceOnUse">
+          <path d="M0 0 6 6" className="weather-hatch" />
+        </pattern>
+        <pattern id="weather-all" width={5} height={5} patternUnits="userSpaceOnUse">
+          <path d="M0 0 5 5M0 5 5 0" className="weather-hatch" />
+        </pattern>
+        <pattern id="weather-rain" width={3} height={6} patternUnits="userSpaceOnUse">
+          <path d="M1.5 0V4" className="weather-hatch" />
+        </pattern>
+        <pattern id="weather-unknown" width={11} height={9} patternUnits="userSpaceOnUse">
+          <path d="M3 3h.1M8.5 7.5h.1" className="weather-dots" />
+        </pattern>
       </defs>
     </svg>
   );

@@ -24,7 +24,11 @@ export interface OutcomeText {
 /** Says what came of a change: its refusal in full with every finding, or that it is recorded. */
 export function readOutcome(outcome: Outcome): OutcomeText {
   if (outcome.code) {
-    return { state: 'refused', message: outcome.message ?? outcome.code, details: failing(outcome.findings ?? (outcome.finding ? [outcome.finding] : [])) };
+    return {
+      state: 'refused',
+      message: outcome.message ?? outcome.code,
+      details: failing(outcome.findings ?? (outcome.finding ? [outcome.finding] : [])),
+    };
   }
   if (outcome.reading && !outcome.reading.accepted) {
     return {

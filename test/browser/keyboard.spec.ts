@@ -45,7 +45,12 @@ describe('with the keyboard alone', () => {
     const second = await focused('id');
     expect(second).toMatch(/^bar-/);
     expect(second).not.toBe(first);
+    // Down leads over the weather of the next job to its bars.
     await page.keyboard.press('ArrowDown');
+    expect(await focused('id')).toMatch(/^day-/);
+    expect(await focused('aria-label')).toMatch(/weather of/);
+    await page.keyboard.press('ArrowDown');
+    expect(await focused('id')).toMatch(/^bar-/);
     expect(await focused('id')).not.toBe(second);
     const ring = await page.evaluate(
       () => getComputedStyle(document.activeElement as Element, '::after').borderTopWidth,

@@ -3,7 +3,7 @@ import { daysFrom } from '../../time/zone-days.js';
 import { makeAxis } from './axis.js';
 import { layOutRow } from './lay-out-row.js';
 import { MEASURES } from './measures.js';
-import type { BoardRow } from './rows.js';
+import { type BoardRow, weatherKindsOf } from './rows.js';
 import { trialCommitment, trialPhase, trialPlan } from './testing/trial-phase.js';
 
 const axis = makeAxis(daysFrom('2031-01-13', 14, 'America/New_York'), 80);
@@ -82,5 +82,27 @@ describe('laying out a row', () => {
     );
     expect(bars[0]?.past).toBeCloseTo(axis.x(NOW) - axis.x(Date.parse('2031-01-13T12:00:00Z')), 9);
     expect(bars[0]?.rule?.left).toBeCloseTo(axis.x(Date.parse('2031-01-14T12:00:00Z')), 9);
+  });
+});
+
+describe('a row under the weather of its site', () => {
+  it('has its bars below the strip and is as much taller', () => {
+    const bare = layOutRow(row([trialPhase(), trialPhase({ id: 'p2' })]), axis, NOW, 'job');
+    const under = layOutRow(row([trialPhase(), trialPhase({ id: 'p2' })]), axis, NOW, 'job', 57);
+    expect(under.bars.map(({ top }) => top)).toEqual(bare.bars.map(({ top }) => top + 57));
+    expect(under.height).toBe(bare.height + 57);
+  });
+
+  it('has the kinds of work that are still to do, each once', () => {
+    const kinds = weatherKindsOf(
+      row([
+        trialPhase({ id: 'a', weatherLimitKey: 'stone' }),
+        trialPhase({ id: 'b', weatherLimitKey: 'sealant', state: 'started' }),
+        trialPhase({ id: 'c', weatherLimitKey: 'stone' }),
+        trialPhase({ id: 'd', weatherLimitKey: 'concrete', state: 'done' }),
+        trialPhase({ id: 'e' }),
+      ]),
+    );
+    expect(kinds).toEqual(['stone', 'sealant']);
   });
 });

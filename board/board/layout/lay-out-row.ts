@@ -36,8 +36,8 @@ export interface PlacedRow {
   readonly height: number;
 }
 
-/** Places the bars of a row; those outside the days are left out. */
-export function layOutRow(row: BoardRow, axis: Axis, now: number, by: RowsBy): PlacedRow {
+/** Places the bars of a row under a strip of so many pixels; those outside the days are left out. */
+export function layOutRow(row: BoardRow, axis: Axis, now: number, by: RowsBy, strip = 0): PlacedRow {
   const seen = row.phases.flatMap((phase) => {
     const times = barTimes(phase, now);
     return times && touches(times, axis) ? [{ phase, times, ...reachOf(times, axis) }] : [];
@@ -45,7 +45,7 @@ export function layOutRow(row: BoardRow, axis: Axis, now: number, by: RowsBy): P
   seen.sort((a, b) => a.times.from - b.times.from || a.phase.position - b.phase.position);
   const extents = seen.map(({ left, reach }) => ({ left, right: left + reach + MEASURES.between }));
   const { lanes, count } = packLanes(extents);
-  const firstLane = MEASURES.rowPadding + (by === 'job' ? MEASURES.strip : 0);
+  const firstLane = MEASURES.rowPadding + strip;
   const bars = seen.map(({ phase, times, left, width, reach }, index): PlacedBar => {
     const nextLeft = nextInLane(extents, lanes, index, axis.width);
     const name = by === 'crew' ? `${phase.job.number} ${phase.name}` : phase.name;

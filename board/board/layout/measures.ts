@@ -5,8 +5,6 @@ export const MEASURES = {
   barHeight: 20,
   /** Below a bar: the rule of committed dates. */
   ruleBand: 5,
-  /** Above the lanes of a job: weather, holds and visits. */
-  strip: 17,
   rowPadding: 3,
   leastRow: 44,
   /** Least size of what can be pressed (WCAG 2.2, 2.5.8 Target Size). */

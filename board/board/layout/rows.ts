@@ -16,6 +16,12 @@ export interface BoardRow {
   readonly phases: readonly BoardPhaseFragment[];
 }
 
+/** Keys of the weather limits that the work still to do in a row has, each once, in the order of the phases. */
+export function weatherKindsOf({ phases }: BoardRow): string[] {
+  const open = phases.filter(({ state }) => state === 'waiting' || state === 'started');
+  return [...new Set(open.flatMap(({ weatherLimitKey }) => weatherLimitKey ?? []))];
+}
+
 const NO_CREW = 'none';
 
 /** A row for each job, in the order of the service. Dropped phases are not drawn. */

@@ -10,6 +10,7 @@ export function trialPhase(changes: Partial<BoardPhaseFragment> = {}): BoardPhas
     position: 1,
     durationKind: 'work',
     state: 'waiting',
+    weatherLimitKey: null,
     pinnedStart: null,
     actualStart: null,
     actualFinish: null,
