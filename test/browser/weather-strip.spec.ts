@@ -158,7 +158,9 @@ describe('the weather over the jobs', () => {
 
   it('has the source and the age of the forecast', async () => {
     expect(await board.locator('#detail').innerText()).toContain(`new, from: ${site.forecast.source}`);
-    expect(await board.getByRole('rowheader', { name: /Chapel Hill.*Forecast of/ }).innerText()).toContain('forecast new');
+    expect(await board.getByRole('rowheader', { name: /Chapel Hill.*Forecast of/ }).innerText()).toContain(
+      'forecast new',
+    );
   });
 
   it('shows a band with its name for each kind of work to come when that is asked for', async () => {
