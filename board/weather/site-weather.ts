@@ -6,7 +6,6 @@ export type SiteWeather = BoardWeatherQuery['board']['jobs'][number]['site'];
 export type SiteForecast = SiteWeather['forecast'];
 export type ForecastHour = NonNullable<SiteForecast>['hours'][number];
 export type Windows = WindowFieldsFragment;
-export type Closed = Windows['closed'][number];
 
 /** Length of an hour of a forecast, ms. */
 export const HOUR_MS = 3_600_000;
