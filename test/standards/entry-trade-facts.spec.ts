@@ -23,6 +23,7 @@ describe('facts of the trade', () => {
     expect(new Set(findings.map((finding) => finding.rule))).toEqual(
       new Set([
         'footing-frost-depth',
+        'landing-depth',
         'cable-cover',
         'cable-depth',
         'cable-spacing',

@@ -8,6 +8,9 @@ import { veneerParts } from './veneer-parts.js';
 /** Sealed around a sleeve, both faces of the wall, ft. Common practice, no source. */
 const SEALED_AT_SLEEVE = 2;
 
+/** Whole pieces, a hair of float noise forgiven. */
+const whole = (pieces: number): number => Math.ceil(pieces - 1e-6);
+
 /**
  * How much of everything an entry takes, without waste. A screw holds each square foot of mesh and a tie each foot of cable;
  * blankets lie on the footing and on every top that is laid wet.
@@ -28,8 +31,8 @@ export function buyAmounts(measurement: EntryMeasurement): Record<BuyKey, number
     cement: job.mortarSacks,
     sand: job.sandCubicFeet,
     mesh: job.meshSquareFeet,
-    screws: Math.ceil(job.meshSquareFeet),
-    'cable-ties': Math.ceil(job.cableFeet),
+    screws: whole(job.meshSquareFeet),
+    'cable-ties': whole(job.cableFeet),
     stone: sum(flatStone),
     'tread-stock': sum(treadStock),
     'veneer-flats': sum((area) => veneerParts(area).flats),

@@ -4,6 +4,7 @@ import { readFrom, type Reader } from '../read/reader.js';
 import type { BuildUp, EntryMeasurement, FootingMeasure, FrostDepth } from './measurement.js';
 import { checkTogether } from './check-together.js';
 import { readArea } from './read-area.js';
+import { readDesign } from './read-design.js';
 import { readFeet, readInches } from './read-length.js';
 import { readSet } from './read-set.js';
 
@@ -18,7 +19,7 @@ export type MeasurementCheck =
  */
 export function checkMeasurement(value: unknown): MeasurementCheck {
   const root = readFrom(value);
-  if (!root.object(['version', 'frost', 'footing', 'buildUp', 'areas', 'heatingSets'])) {
+  if (!root.object(['version', 'frost', 'footing', 'buildUp', 'areas', 'heatingSets', 'design'])) {
     return { ok: false, faults: root.faults };
   }
   if (root.at('version').value !== 1) root.at('version').fault('must be 1; this is the only form known');
@@ -30,6 +31,7 @@ export function checkMeasurement(value: unknown): MeasurementCheck {
     buildUp: readBuildUp(root.at('buildUp')),
     areas: root.at('areas').list(1).map(readArea),
     heatingSets: root.at('heatingSets').list().map(readSet),
+    design: readDesign(root.at('design')),
   };
   if (root.faults.length === 0) root.faults.push(...checkTogether(measurement));
   return root.faults.length === 0 ? { ok: true, measurement } : { ok: false, faults: root.faults };

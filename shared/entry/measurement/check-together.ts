@@ -4,7 +4,12 @@ import type { EntryMeasurement } from './measurement.js';
 
 /** Faults that no single value has: keys used twice, heated areas without a set, heights that do not add up. */
 export function checkTogether(measurement: EntryMeasurement): Fault[] {
-  return [...checkKeys(measurement), ...checkSets(measurement), ...checkStructure(measurement)];
+  return [
+    ...checkKeys(measurement),
+    ...checkSets(measurement),
+    ...checkStructure(measurement),
+    ...checkHeights(measurement),
+  ];
 }
 
 function checkKeys({ areas, heatingSets }: EntryMeasurement): Fault[] {
@@ -71,4 +76,15 @@ function checkStructure({ areas, footing }: EntryMeasurement): Fault[] {
     }
   });
   return faults;
+}
+
+function checkHeights({ areas, design: { heights } }: EntryMeasurement): Fault[] {
+  const landings = areas.filter((area) => area.kind === 'landing');
+  const [landing] = landings;
+  if (!heights || !landing || landings.length !== 1) return [];
+  const height = heights.sill - heights.doorDrop;
+  if (Math.abs(height - landing.height) <= HEIGHT_SLACK) return [];
+  const sum = `sill ${heights.sill} in less ${heights.doorDrop} in makes ${height} in`;
+  const message = `${sum}, the landing stands ${landing.height} in high; measure both again`;
+  return [{ path: 'design.heights', message }];
 }

@@ -3,6 +3,7 @@ import type { Megaohms, Ohms, OhmsPerFoot, Volts, Watts } from '../../units/elec
 import type { Fahrenheit } from '../../units/temperature.js';
 import type { Feet, Inches } from '../../units/length.js';
 import type { MeasuredArea } from './area.js';
+import type { EntryDesign } from './design.js';
 
 /** The layers over the block or the walk's base, bottom to top. */
 export interface BuildUp {
@@ -66,4 +67,5 @@ export interface EntryMeasurement {
   readonly buildUp: BuildUp;
   readonly areas: readonly MeasuredArea[];
   readonly heatingSets: readonly MeasuredSet[];
+  readonly design: EntryDesign;
 }
