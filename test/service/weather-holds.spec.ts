@@ -138,6 +138,27 @@ describe('holds of the forecast by themselves', () => {
     expect(await holds()).toMatchObject([{ openedFor: 'The work has come within 72 hours.' }]);
   });
 
+  it('open for a promise that the plan has left because of the weather, once it comes near', async () => {
+    const promised = { startAt: new Date(NOW + 95 * HOUR), finishAt: new Date(NOW + 99 * HOUR) };
+    await world.db.phase.update({ where: { id: stone.id }, data: { durationMinutes: 240 } });
+    await world.db.commitment.create({
+      data: {
+        companyId: world.companyId,
+        phaseId: stone.id,
+        crewId: world.masons,
+        madeAt: new Date(NOW),
+        ...promised,
+      },
+    });
+    await post(hours(200, 60, range(95, 103, 20)));
+    expect(await held()).toEqual([]);
+    expect(Number((await world.planned(stone))?.startAt)).not.toBe(Number(promised.startAt));
+    clock(24);
+    await passTime();
+    expect(await held()).toEqual([[95, 103]]);
+    expect(await tellings()).toMatchObject([{ topic: 'weather-hold' }]);
+  });
+
   it('are over when their hours have passed, and leave nothing to do', async () => {
     await post(hours(60, 60, range(0, 3, 45)));
     clock(4);

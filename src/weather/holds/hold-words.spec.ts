@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import { type HoldOccasion, liftReason, openedFor } from './hold-words.js';
-import { type SitePrint, triggerOf } from './site-print.js';
+import { isSamePrint, type SitePrint, storedPrint, triggerOf } from './site-print.js';
 
 const occasion = (more: Partial<HoldOccasion> = {}): HoldOccasion => ({
   trigger: 'forecast',
@@ -30,28 +30,42 @@ describe('words about a hold', () => {
   });
 });
 
-describe('what changed at a site', () => {
+describe('what changed for a phase', () => {
   const print = (more: Partial<SitePrint> = {}): SitePrint => ({
     forecast: 'f',
     limits: 'l',
-    work: 'w',
+    work: { p: 'w' },
     hour: 5,
     ...more,
   });
-  const changed = (more: Partial<SitePrint>) => triggerOf(JSON.stringify(print()), print(more));
+  const changed = (more: Partial<SitePrint>, phaseId = 'p', arrives = false) =>
+    triggerOf(print(), print(more), { phaseId, arrives });
 
   it('is nothing while all is the same within the hour', () => {
-    expect(changed({})).toBeNull();
+    expect(isSamePrint(storedPrint(JSON.stringify(print())), print())).toBe(true);
+    expect(isSamePrint(print(), print({ hour: 6 }))).toBe(false);
+    expect(isSamePrint(print(), print({ work: { p: 'w', q: 'v' } }))).toBe(false);
+    expect(isSamePrint(null, print())).toBe(false);
   });
 
   it('is named by what weighs most', () => {
     expect(changed({ hour: 6 })).toBe('time');
-    expect(changed({ hour: 6, work: 'x' })).toBe('work');
-    expect(changed({ limits: 'x', work: 'x' })).toBe('limits');
-    expect(changed({ forecast: 'x', limits: 'x' })).toBe('forecast');
+    expect(changed({ hour: 6, work: { p: 'x' } })).toBe('work');
+    expect(changed({ limits: 'x', work: { p: 'x' } })).toBe('limits');
+    expect(changed({ forecast: 'x', limits: 'x' }, 'p', true)).toBe('forecast');
   });
 
-  it('is the forecast where the site was never looked at', () => {
-    expect(triggerOf(null, print())).toBe('forecast');
+  it('is the time for work that has come near, and the work itself for what is new within the hour', () => {
+    const work = { p: 'w', q: 'v' };
+    expect(changed({ hour: 6, work }, 'q')).toBe('time');
+    expect(changed({ work }, 'q')).toBe('work');
+    // Its limits come into sight with it.
+    expect(changed({ hour: 6, work, limits: 'x' }, 'q')).toBe('time');
+  });
+
+  it('is the time at a site that was never looked at, unless a forecast arrives', () => {
+    const never = storedPrint(null);
+    expect(triggerOf(never, print(), { phaseId: 'p', arrives: false })).toBe('time');
+    expect(triggerOf(never, print(), { phaseId: 'p', arrives: true })).toBe('forecast');
   });
 });

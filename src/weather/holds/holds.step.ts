@@ -3,7 +3,7 @@ import { limitSetsInForce } from '../limit-sets.js';
 import { coreForecast } from '../stored-forecast.js';
 import { writeMoves } from './hold-writer.js';
 import { basisOf, settlePhase } from './settle-phase.js';
-import { sitePrint, triggerOf } from './site-print.js';
+import { isSamePrint, sitePrint, storedPrint, triggerOf } from './site-print.js';
 import { isLive, watchedSites } from './watched-sites.js';
 
 /**
@@ -19,14 +19,15 @@ export async function holdsStep(change: Change): Promise<void> {
   const limits = new Map(limitSetsInForce(rows).map((set) => [set.key, set]));
   for (const site of sites) {
     const print = sitePrint(site, limits, now);
-    const trigger = triggerOf(site.weatherPrint, print);
-    if (trigger === null) continue;
+    const before = storedPrint(site.weatherPrint);
+    if (isSamePrint(before, print)) continue;
     const row = await tx.forecast.findUniqueOrThrow({ where: { id: site.forecastId } });
     const forecast = coreForecast(row);
+    const arrives = before?.forecast !== print.forecast && row.receivedAt.getTime() === now.getTime();
     for (const phase of site.phases) {
       const set = limits.get(phase.weatherLimitKey ?? '');
       await writeMoves(change, phase, settlePhase(phase, set, forecast, now), {
-        trigger,
+        trigger: triggerOf(before, print, { phaseId: phase.id, arrives }),
         issuedAt: row.issuedAt,
         zone: site.zone,
         live: isLive(phase),

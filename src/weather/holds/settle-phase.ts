@@ -6,10 +6,7 @@ import { type WeatherWindows, weatherWindows } from '../../../shared/weather/wea
 import type { LimitSetInForce } from '../limit-sets.js';
 import { protectionOf } from '../protection.js';
 import { plannedWork } from './planned-work.js';
-import { isLive, type WatchedPhase } from './watched-sites.js';
-
-/** How far ahead a forecast holds work. */
-const AHEAD = 72 * HOUR_MS;
+import { AHEAD_MS, isLive, type WatchedPhase } from './watched-sites.js';
 
 /** The longest that a limit may look back on: so far past its end a forecast may still close. */
 const PAST_END = 96 * HOUR_MS;
@@ -28,7 +25,7 @@ export function settlePhase(
   );
   return settleHolds({
     now: ms(now),
-    aheadMs: AHEAD,
+    aheadMs: AHEAD_MS,
     windows: isLive(phase) ? wholeWindows(set, forecast, protectionOf(phase.holds)) : NONE,
     work: plannedWork(phase),
     standing: ranges.filter(({ lifted }) => !lifted),

@@ -4,12 +4,13 @@ import { fingerprint } from '../../platform/change/fingerprint.js';
 import type { LimitSetInForce } from '../limit-sets.js';
 import { protectionOf } from '../protection.js';
 import { plannedWork } from './planned-work.js';
-import { isLive, type WatchedSite } from './watched-sites.js';
+import { isLive, type WatchedPhase, type WatchedSite } from './watched-sites.js';
 
 const print = z.object({
   forecast: z.string(),
   limits: z.string(),
-  work: z.string(),
+  /** By phase id, what its own holds rest on. */
+  work: z.record(z.string(), z.string()),
   hour: z.number(),
 });
 
@@ -29,25 +30,40 @@ export function sitePrint(
   return {
     forecast: site.forecastId,
     limits: fingerprint(keys.map((key) => [key, limits.get(key)?.revision ?? null])),
-    work: fingerprint(
-      site.phases.map((phase) => [
-        phase.id,
-        isLive(phase),
-        phase.weatherLimitKey,
-        protectionOf(phase.holds),
-        plannedWork(phase),
-        phase.weatherHolds.map(({ id, revision, liftedAt }) => [id, revision, liftedAt]),
-      ]),
-    ),
+    work: Object.fromEntries(site.phases.map((phase) => [phase.id, phasePrint(phase)])),
     hour: Math.floor(now.getTime() / HOUR_MS),
   };
 }
 
-/** What changed against the stored print; null when nothing did. A site never looked at has a new forecast. */
-export function triggerOf(stored: string | null, now: SitePrint): HoldTrigger | null {
-  const before = stored === null ? null : print.parse(JSON.parse(stored));
-  if (before?.forecast !== now.forecast) return 'forecast';
-  if (before.limits !== now.limits) return 'limits';
-  if (before.work !== now.work) return 'work';
-  return before.hour === now.hour ? null : 'time';
+const phasePrint = (phase: WatchedPhase): string =>
+  fingerprint([
+    isLive(phase),
+    phase.weatherLimitKey,
+    protectionOf(phase.holds),
+    plannedWork(phase),
+    phase.weatherHolds.map(({ id, revision, liftedAt }) => [id, revision, liftedAt]),
+  ]).slice(0, 16);
+
+/** The print as it was stored; null when the site was never looked at. */
+export const storedPrint = (stored: string | null): SitePrint | null =>
+  stored === null ? null : print.parse(JSON.parse(stored));
+
+/** Whether anything that the holds of a site rest on has changed. */
+export const isSamePrint = (before: SitePrint | null, now: SitePrint): boolean =>
+  before !== null && fingerprint(before) === fingerprint(now);
+
+/**
+ * What changed for a phase, of a forecast that arrives with this very change or of an older one. Work that was not in
+ * sight before comes near by time, unless it was looked at within the hour.
+ */
+export function triggerOf(
+  before: SitePrint | null,
+  now: SitePrint,
+  { phaseId, arrives }: { readonly phaseId: string; readonly arrives: boolean },
+): HoldTrigger {
+  if (arrives) return 'forecast';
+  const known = before?.work[phaseId];
+  if (known === undefined) return before?.hour === now.hour ? 'work' : 'time';
+  if (before?.limits !== now.limits) return 'limits';
+  return known === now.work[phaseId] ? 'time' : 'work';
 }

@@ -1,7 +1,11 @@
 import type { Prisma } from '../../generated/prisma/client.js';
 import type { Change } from '../../platform/change/change.js';
+import { HOUR_MS } from '../../../shared/units/time.js';
 import { newestForecastIds } from '../newest-forecasts.js';
 import { answeredFor, standingHold } from '../standing-hold.js';
+
+/** How far ahead a forecast holds work. */
+export const AHEAD_MS = 72 * HOUR_MS;
 
 const WATCHED = {
   job: { select: { siteId: true, state: true } },
@@ -28,7 +32,14 @@ export interface WatchedSite {
   readonly phases: readonly WatchedPhase[];
 }
 
-/** The sites of a company that have a forecast and work to hold, or held work: a fixed number of queries. */
+/** Work that the plan, a promise or a pin has before an instant. */
+const expectedBefore = (at: Date): Prisma.PhaseWhereInput[] => [
+  { planned: { startAt: { lt: at } } },
+  { commitments: { some: { state: 'held', startAt: { lt: at } } } },
+  { pinnedStart: { lt: at } },
+];
+
+/** The sites of a company that have a forecast and work of the time ahead to hold, or held work: a fixed number of queries. */
 export async function watchedSites({ tx, ctx, now }: Change): Promise<WatchedSite[]> {
   const { companyId } = ctx;
   if (!(await tx.forecast.findFirst({ where: { companyId }, select: { id: true } }))) return [];
@@ -41,6 +52,7 @@ export async function watchedSites({ tx, ctx, now }: Change): Promise<WatchedSit
           weatherLimitKey: { not: null },
           state: { in: ['waiting', 'started'] },
           job: { state: { in: ['entered', 'running'] } },
+          OR: expectedBefore(new Date(now.getTime() + AHEAD_MS)),
         },
         { weatherHolds: { some: { ...ofForecast(now), liftedAt: null } } },
       ],
