@@ -28,11 +28,13 @@ export function generate(
   order: Order,
   ranking: Ranking,
   impossible: ReadonlySet<Edge>,
+  watch?: Generator['watch'],
 ): Generator {
   const loose = new Set<Node>();
   for (let round = 0; ; round++) {
     const all = round < ROUNDS ? loose : new Set(problem.nodes);
     const generated = new Generator(problem, order, ranking, impossible, all);
+    generated.watch = watch;
     generated.run();
     if (generated.moved.size === 0) return generated;
     for (const node of generated.moved) loose.add(node);
@@ -72,6 +74,8 @@ export class Generator {
   readonly blocks: Block[] = [];
   /** The order followed from ranks and links alone; otherwise a changed input is planned as a whole. */
   regular = true;
+  /** Is shown every place just before it is taken; of a phase placed several times the last counts. */
+  watch: ((state: State, node: Node, place: Placement, floors: readonly Bound[]) => void) | undefined;
   private queue = new RankQueue();
   /** Phases whose way to a release is being placed. */
   private readonly open = new Set<Node>();
@@ -252,6 +256,7 @@ export class Generator {
     const outcome = this.outcomeOf(node, floors, kept?.crew);
     this.busy.delete(node);
     if (!outcome.placed) this.regular = false;
+    else this.watch?.(state, node, outcome, floors);
     const clash = state.settle(node, outcome, kept);
     if (kept && !kept.started && !stays(outcome, kept)) this.moved.add(node);
     if (clash >= 0 && outcome.placed) {

@@ -3,7 +3,16 @@ import { orderNetwork, type Order } from './cycles.js';
 import { FloatPass } from './floats.js';
 import { generate, type Generator } from './generate.js';
 import { impossibleLags, type ImpossibleLags } from './impossible-lags.js';
-import type { Conflict, Job, Plan, PlanInput, PlannedInspection, PlannedJob, PlannedPhase } from './model.js';
+import type {
+  Conflict,
+  Job,
+  Plan,
+  PlanInput,
+  PlannedInspection,
+  PlannedJob,
+  PlannedPhase,
+  Reason,
+} from './model.js';
 import { finishFrom } from './pinned.js';
 import { lateConflicts, orderConflicts } from './plan-conflicts.js';
 import { plannedPhase } from './planned-phase.js';
@@ -12,6 +21,7 @@ import { patchFor } from './problem-patch.js';
 import { Ranking } from './rank.js';
 import { Replay } from './replay.js';
 import type { Reservation } from './state.js';
+import { tiesOf } from './ties.js';
 
 /**
  * A pass of planning that is kept: everything compiled, and every place, so that the pass over a slightly changed input need only settle
@@ -53,6 +63,27 @@ export class Pass {
     this.floats.all();
     this.made = this.write();
     return this.made;
+  }
+
+  /** Phases in the order in which they were given their places: a phase goes around those before it and not around those after. */
+  get settled(): readonly string[] {
+    return this.generator.state.settled.map(({ id }) => id);
+  }
+
+  /**
+   * What else binds each phase at the very instant at which its reason does; it starts earlier only when all of them give way. Takes
+   * about as long as two whole passes.
+   *
+   * @returns by phase, those only that have any
+   */
+  ties(): ReadonlyMap<string, readonly Reason[]> {
+    const ties = new Map<string, readonly Reason[]>();
+    generate(this.problem, this.order, this.ranking, this.impossible.edges, (state, node, place, floors) => {
+      const others = tiesOf(state, node, place, floors);
+      if (others.length > 0) ties.set(node.id, others);
+      else ties.delete(node.id);
+    });
+    return ties;
   }
 
   /**

@@ -60,6 +60,12 @@ export class Stock {
     loans.splice(loans.lastIndexOf(loan), 1);
   }
 
+  /** Undoes `takeBack`. */
+  lendAgain(loan: Loan): void {
+    this.profiles[loan.pool.index]!.add(loan.from, loan.to, loan.quantity);
+    this.loans[loan.pool.index]!.push(loan);
+  }
+
   /** Sets when a loan ends. */
   endLoan(loan: Loan, to: number): void {
     const profile = this.profiles[loan.pool.index]!;
