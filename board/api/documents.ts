@@ -1822,7 +1822,20 @@ export type ReleaseHoldPointMutationVariables = Exact<{
 export type ReleaseHoldPointMutation = {
   readonly outcome:
     | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'CureNotReached'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'CureNotReached';
+        readonly code: string;
+        readonly message: string;
+        readonly finding: {
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        } | null;
+      }
     | { readonly __typename: 'HoldPointChanged' }
     | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
@@ -2825,6 +2838,7 @@ export type JobRecordsQuery = {
         readonly requiredPsi: number;
         readonly basis: StrengthBasis;
         readonly method: string;
+        readonly mark: string;
         readonly caution: string;
         readonly releaseAt: string | null;
         readonly lowestF: number | null;
@@ -3167,6 +3181,8 @@ export type TodayQuery = {
           readonly psi: number;
           readonly requiredPsi: number;
           readonly basis: StrengthBasis;
+          readonly method: string;
+          readonly mark: string;
           readonly caution: string;
         };
       }>;
@@ -3191,6 +3207,35 @@ export type TodayQuery = {
       readonly finishAt: string;
       readonly weatherUnknown: boolean;
       readonly crew: { readonly id: string; readonly name: string } | null;
+    } | null;
+    readonly weatherWindows: {
+      readonly limitKey: string;
+      readonly name: string;
+      readonly protection: ReadonlyArray<string>;
+      readonly issuedAt: string | null;
+      readonly unknownAfter: string | null;
+      readonly closed: ReadonlyArray<{
+        readonly from: string;
+        readonly to: string;
+        readonly causes: ReadonlyArray<{
+          readonly limitId: string;
+          readonly text: string;
+          readonly hour: string;
+          readonly mark: string;
+          readonly source: string;
+        }>;
+      }>;
+      readonly requirements: ReadonlyArray<{
+        readonly requirementId: string;
+        readonly from: string;
+        readonly to: string;
+        readonly text: string;
+        readonly known: boolean;
+        readonly mark: string;
+        readonly source: string;
+        readonly cause: { readonly text: string; readonly hour: string } | null;
+      }>;
+      readonly unknown: ReadonlyArray<{ readonly from: string; readonly to: string }>;
     } | null;
     readonly holdPoints: ReadonlyArray<{
       readonly id: string;
@@ -4090,6 +4135,11 @@ export const ReleaseHoldPointDocument = new TypedDocumentString(`
         ...FindingFields
       }
     }
+    ... on CureNotReached {
+      finding {
+        ...FindingFields
+      }
+    }
   }
 }
     fragment FindingFields on Finding {
@@ -4879,6 +4929,7 @@ export const JobRecordsDocument = new TypedDocumentString(`
         requiredPsi
         basis
         method
+        mark
         caution
         releaseAt
         lowestF
@@ -5216,6 +5267,8 @@ export const TodayDocument = new TypedDocumentString(`
           psi
           requiredPsi
           basis
+          method
+          mark
           caution
         }
       }
@@ -5249,6 +5302,9 @@ export const TodayDocument = new TypedDocumentString(`
         name
       }
     }
+    weatherWindows {
+      ...WindowFields
+    }
     holdPoints {
       ...SiteHoldPoint
     }
@@ -5262,7 +5318,42 @@ export const TodayDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment AlarmFields on CureAlarm {
+    fragment WindowFields on WeatherWindows {
+  limitKey
+  name
+  protection
+  issuedAt
+  unknownAfter
+  closed {
+    from
+    to
+    causes {
+      limitId
+      text
+      hour
+      mark
+      source
+    }
+  }
+  requirements {
+    requirementId
+    from
+    to
+    text
+    known
+    mark
+    source
+    cause {
+      text
+      hour
+    }
+  }
+  unknown {
+    from
+    to
+  }
+}
+fragment AlarmFields on CureAlarm {
   id
   kind
   openedAt

@@ -1,4 +1,5 @@
 import { PlacementCure } from '../cure/placement-cure.js';
+import { TRUST_WORDS } from '../words/source-words.js';
 import { isoWords } from '../time/moment-words.js';
 import type { JobRecords } from './job-types.js';
 import { Sheet } from './sheet.js';
@@ -40,8 +41,8 @@ export function PlacementBlock({ placement, zone }: PlacementBlockProps) {
           ? 'From measured temperatures'
           : 'Predicted, from assumed temperatures'}
         : {Math.round(strength.psi)} of {strength.requiredPsi} psi; reached{' '}
-        {isoWords(strength.releaseAt, zone, 'out of sight')}. {strength.method}.{' '}
-        <span className="job-caution">{strength.caution}</span>
+        {isoWords(strength.releaseAt, zone, 'out of sight')}. Method: {strength.method} [
+        {TRUST_WORDS[strength.mark]}]. <span className="job-caution">Caution: {strength.caution}</span>
       </p>
       <PlacementCure placementId={placement.id} title={`Cure: ${placement.phase.name}`} zone={zone} />
     </>

@@ -4,6 +4,7 @@ import { NumberField, numberIn } from '../cure/number-field.js';
 import { PlacementCure } from '../cure/placement-cure.js';
 import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
+import { TRUST_WORDS } from '../words/source-words.js';
 import { isoWords } from '../time/moment-words.js';
 import type { SitePhase } from './day-sections.js';
 import type { SiteHoldPoint } from './hold-point-sheet.js';
@@ -56,7 +57,7 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
                 {strength.basis === 'measured'
                   ? 'from measured temperatures'
                   : 'predicted, which releases nothing'}
-                . {strength.caution}
+                . Method: {strength.method} [{TRUST_WORDS[strength.mark]}]. Caution: {strength.caution}
               </p>
             ))}
             {newest.slice(1).map(({ id, alarms }) => (

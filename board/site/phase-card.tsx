@@ -7,6 +7,7 @@ import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { stretchWords } from '../time/moment-words.js';
 import { phaseTitle, stateWords } from '../words/phase-words.js';
+import { CardWeather } from './card-weather.js';
 import type { SitePhase } from './day-sections.js';
 import { HoldPointSheet } from './hold-point-sheet.js';
 import './phase-card.css';
@@ -51,6 +52,9 @@ export function PhaseCard({ phase, zone }: PhaseCardProps) {
               ))}
             </ul>
           </div>
+        )}
+        {phase.state === 'waiting' && phase.weatherWindows && planned && (
+          <CardWeather windows={phase.weatherWindows} planned={planned} zone={zone} />
         )}
         <AlarmList
           alarms={job.placements.flatMap((placement) =>

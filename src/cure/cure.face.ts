@@ -1,2 +1,2 @@
 /* What other features may use of placements and their cure. */
-export { firstFreezeOf, measuredStrengthOf } from './measured-cure.js';
+export { firstFreezeOf, measuredReleaseOf, measuredStrengthOf } from './measured-cure.js';

@@ -42,9 +42,10 @@ export class HoldPointsService {
       parseInput(releaseSchema, input);
       const point = await demandHoldPoint(change, input);
       demandUndecided(point);
-      await demandKind(change, point);
-      const judged = judgeValues(psiAside(point), input.values);
-      if (!judged.ok) throw new Refused(new LimitExceeded(judged.findings));
+      const found = await demandKind(change, point);
+      const values = judgeValues(psiAside(point), input.values);
+      if (!values.ok) throw new Refused(new LimitExceeded(values.findings));
+      const judged = { ...values, findings: [...values.findings, ...found] };
       const reason = input.note?.trim() || null;
       return decide(change, point, { state: 'released', action: 'hold point released', reason, judged });
     });

@@ -230,6 +230,24 @@ describe('a pour on the pages', () => {
   );
 
   it(
+    'shows no strength without its method or limit, how far that is to be trusted, and a caution',
+    async () => {
+      await openPage(desk, `${stage.service.url}/jobs/105`);
+      await figure(desk).waitFor();
+      await opened((await cureSheet()).first());
+      for (const page of [desk, phone]) {
+        const told = await strengthsOf(page);
+        expect(told.length).toBeGreaterThan(1);
+        for (const text of told) {
+          expect(text).toMatch(/published|from memory|common practice|rule of the trade/);
+          expect(text).toMatch(/caution|estimate/i);
+        }
+      }
+    },
+    PATIENCE,
+  );
+
+  it(
     'is released once readings show the strength',
     async () => {
       const foreman = await stage.service.client('foreman');
@@ -248,6 +266,8 @@ describe('a pour on the pages', () => {
       await openPage(desk, `${stage.service.url}/jobs/105`);
       const row = desk.getByRole('row', { name: /Strength to drill and load/ });
       expect(await row.innerText()).toMatch(/released.*Tobias Hale/s);
+      // The release keeps what it rests on: strength, method, source and caution.
+      expect(await row.innerText()).toMatch(/\d+ psi by .*Nurse–Saul.*ASTM C1074.*from memory.*Caution: /s);
     },
     PATIENCE,
   );
@@ -261,6 +281,16 @@ describe('a pour on the pages', () => {
     return jobByNumber.holdPoints.find(({ kind, phase }) => kind === 'cure' && phase.name === WAIT);
   };
 });
+
+/** The whole of each part of a page that tells a strength: a drawing, an alarm, a row of a table, a paragraph. */
+function strengthsOf(page: Page): Promise<string[]> {
+  return page.locator('main').evaluate((main) => {
+    const parts = [...main.querySelectorAll('p, li, td, figcaption')]
+      .filter((element) => /\d psi\b/.test(element.textContent ?? ''))
+      .map((element) => element.closest('figure') ?? element.closest('.cure-alarms li, tr') ?? element);
+    return [...new Set(parts)].map((part) => part.textContent ?? '');
+  });
+}
 
 /** When the strength is there, by the course. */
 function reaches({ points, requiredPsi }: Course): number {

@@ -11,6 +11,14 @@ const NOW = '2031-01-06T14:00:00Z';
  * counts for an hour by both methods. By hand from that formula: 122 psi at 6 h, 574 at 12 h, 1,021 at 18 h.
  */
 
+/** What a strength by measured temperatures is told with: the method of the default mixture. */
+const METHOD = {
+  limit: 'at least 1000 psi by measured temperatures',
+  mark: 'M',
+  source: expect.stringContaining('ASTM C1074'),
+  caution: expect.stringContaining('estimate from temperature'),
+};
+
 describe('a placement', () => {
   let service: TestService;
   let job: RunningJob;
@@ -70,7 +78,9 @@ describe('a placement', () => {
     job.foreman.change(
       'releaseHoldPoint',
       { holdPointId: strength.id, values: [] },
-      '... on CureNotReached { strengthPsi requiredPsi } ... on LimitExceeded { findings { rule ok measured } }',
+      `... on CureNotReached { strengthPsi requiredPsi finding { measured limit mark source caution } }
+        ... on LimitExceeded { findings { rule ok measured } }
+        ... on HoldPointChanged { holdPoint { findings { rule ok measured limit mark source caution } } }`,
     );
 
   it('is recorded of a phase that has started, with the strength its hold point asks for', async () => {
@@ -127,16 +137,36 @@ describe('a placement', () => {
     const id = await placed();
     // The prediction would be long over by then; it releases nothing.
     service.setClock('2031-01-20T08:00:00Z');
-    expect(await release()).toMatchObject({ code: 'CureNotReached', strengthPsi: null, requiredPsi: 1000 });
+    expect(await release()).toMatchObject({
+      code: 'CureNotReached',
+      strengthPsi: null,
+      requiredPsi: 1000,
+      finding: { measured: 'no temperature read', ...METHOD },
+    });
     await read(id, '2031-01-06T14:00:00Z', 68);
     await read(id, '2031-01-06T20:00:00Z', 68);
     const short = await release();
     expect(short).toMatchObject({ code: 'CureNotReached', requiredPsi: 1000 });
     expect(short['strengthPsi']).toBeCloseTo(574, 0);
+    expect(short['finding']).toMatchObject({ measured: expect.stringMatching(/^57\d psi by /), ...METHOD });
     const reached = await read(id, '2031-01-07T02:00:00Z', 68);
     expect(strengthOf(reached)).toMatchObject({ basis: 'measured', releaseAt: '2031-01-07T02:00:00.000Z' });
     expect(strengthOf(reached)['psi']).toBeCloseTo(1021, 0);
-    expect(await release()).toMatchObject({ __typename: 'HoldPointChanged' });
+    // What it was released on stays with the hold point: method, source and caution too.
+    expect(await release()).toMatchObject({
+      __typename: 'HoldPointChanged',
+      holdPoint: {
+        findings: [
+          {
+            rule: 'measured-release',
+            ok: true,
+            measured: expect.stringMatching(/^102\d psi by /),
+            ...METHOD,
+          },
+          { rule: 'first-freeze', ok: true, mark: 'P', caution: expect.stringContaining('estimate') },
+        ],
+      },
+    });
     expect(await job.phaseNow(cure)).toMatchObject({ state: 'done' });
   });
 

@@ -1,4 +1,5 @@
 import { Field, Float, ObjectType } from '@nestjs/graphql';
+import { Finding } from '../finding.model.js';
 import { Refusal } from '../../platform/outcomes/refusal.js';
 
 /** What was placed is not measured to be strong enough. */
@@ -18,13 +19,21 @@ export class CureNotReached extends Refusal {
   @Field(() => Float, { description: 'Strength it must reach, psi.' })
   readonly requiredPsi: number;
 
+  @Field(() => Finding, {
+    nullable: true,
+    description: 'The strength with its method, source and caution; null where nothing was placed.',
+  })
+  readonly finding: Finding | null;
+
   constructor(
     strengthPsi: number | null,
     requiredPsi: number,
+    finding: Finding | null,
     override readonly message: string,
   ) {
     super();
     this.strengthPsi = strengthPsi;
     this.requiredPsi = requiredPsi;
+    this.finding = finding;
   }
 }
