@@ -3032,6 +3032,30 @@ export type PlanRiskQuery = {
   };
 };
 
+export type WithoutProtectionQueryVariables = Exact<{
+  phaseId: Scalars['ID']['input'];
+}>;
+
+export type WithoutProtectionQuery = {
+  readonly whatIf:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'Supposed';
+        readonly jobs: ReadonlyArray<{
+          readonly before: string | null;
+          readonly after: string | null;
+          readonly laterMinutes: number | null;
+          readonly dueMissedBefore: boolean;
+          readonly dueMissedAfter: boolean;
+          readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+        }>;
+        readonly phases: ReadonlyArray<{ readonly startAfter: string | null }>;
+        readonly conflictsAdded: ReadonlyArray<{ readonly text: string }>;
+        readonly conflictsRemoved: ReadonlyArray<{ readonly text: string }>;
+      };
+};
+
 export type PersonFieldsFragment = {
   readonly id: string;
   readonly name: string;
@@ -5168,6 +5192,40 @@ export const PlanRiskDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<PlanRiskQuery, PlanRiskQueryVariables>;
+export const WithoutProtectionDocument = new TypedDocumentString(`
+    query WithoutProtection($phaseId: ID!) {
+  whatIf(input: {withoutProtection: {phaseId: $phaseId}}) {
+    __typename
+    ... on Refusal {
+      code
+      message
+    }
+    ... on Supposed {
+      jobs {
+        before
+        after
+        laterMinutes
+        dueMissedBefore
+        dueMissedAfter
+        job {
+          id
+          number
+          name
+        }
+      }
+      phases {
+        startAfter
+      }
+      conflictsAdded {
+        text
+      }
+      conflictsRemoved {
+        text
+      }
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<WithoutProtectionQuery, WithoutProtectionQueryVariables>;
 export const SessionDocument = new TypedDocumentString(`
     query Session {
   me {

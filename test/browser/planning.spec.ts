@@ -1,9 +1,47 @@
 import { describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
+import type { PlanInput } from '../../shared/schedule/model.js';
+import { Planner } from '../../shared/schedule/planner.js';
+import { slot } from '../../shared/schedule/slot.js';
+import { lostDay } from '../../shared/schedule/what-if/scenarios.js';
+import { whatIf } from '../../shared/schedule/what-if/what-if.js';
+import type { ApiClient } from '../support/api-client.js';
 import { findings } from './support/accessibility.js';
 import { demoStage } from './support/demo-stage.js';
 import { DESK, keepScreen, PHONE } from './support/pages.js';
 
 const PATIENCE = 300_000;
+
+/** What is planned, as the page gets it. */
+async function plannedBy(office: ApiClient): Promise<PlanInput> {
+  const { planInput } = await office.data<{ planInput: { json: string } }>('{ planInput { json } }');
+  return JSON.parse(planInput.json) as PlanInput;
+}
+
+/** A crew without which jobs end later when it is away so many hours from now on, and how many jobs. */
+async function crewMissed(office: ApiClient, hours: number): Promise<{ name: string; later: number }> {
+  const { crews } = await office.data<{ crews: { id: string; name: string }[] }>('{ crews { id name } }');
+  const planner = Planner.of(await plannedBy(office));
+  const { now, crews: planned } = planner.input;
+  for (const { id, calendarId } of planned) {
+    const away = lostDay(now, slot(now + 4 * hours), calendarId);
+    const later = whatIf(planner, away).jobs.filter(({ shift }) => (shift ?? 0) > 0).length;
+    if (later > 0) return { name: crews.find((crew) => crew.id === id)?.name ?? id, later };
+  }
+  throw new Error('No crew is missed: give the demo work that is still to do.');
+}
+
+/** The bar of a phase that is drawn, has not begun and takes equipment. */
+async function protectedBar(page: Page, office: ApiClient): Promise<string> {
+  const { phases } = await plannedBy(office);
+  const drawn = await page.getByRole('gridcell').evaluateAll((bars) => bars.map(({ id }) => id));
+  const found = phases.find(
+    ({ id, holds, facts }) =>
+      (holds ?? []).length > 0 && facts?.actualStart === undefined && drawn.includes(`bar-${id}`),
+  );
+  if (!found) throw new Error('No bar on the board takes equipment: give the demo a protected pour.');
+  return `bar-${found.id}`;
+}
 
 /*
  * What the office asks of the plan, with the keyboard alone. Source of the rules that the engine checks: Web Content Accessibility Guidelines
@@ -43,6 +81,50 @@ describe('the office asks the plan', () => {
       expect(height).toBeGreaterThan(screen.viewport.height / 2);
       await better.getByRole('button', { name: 'Stop and throw away' }).press('Enter');
       await better.getByText('thrown away').waitFor();
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  it.each([
+    ['desk', DESK],
+    ['phone', PHONE],
+  ] as const)(
+    'what one more crew, a crew that is away and a pour without protection would do, %s',
+    async (name, screen) => {
+      const page = await stage.pageOf('office', screen);
+      const tried = page.getByRole('region', { name: 'What if' });
+      const everyJob = tried.locator('tbody tr');
+      const office = await stage.service.client('office');
+      const { name: crew, later } = await crewMissed(office, 240);
+      await tried.getByLabel('Crew').selectOption({ label: crew });
+
+      await tried.getByRole('button', { name: 'one more like it' }).press('Enter');
+      await tried.getByText(`If there is one more crew like ${crew}`).waitFor();
+      const jobs = await everyJob.count();
+      expect(jobs).toBeGreaterThan(3);
+
+      await tried.getByLabel('Hours').fill('240');
+      await tried.getByRole('button', { name: 'it is away so long' }).press('Enter');
+      await tried.getByText(`If ${crew} is away for 240 h from now`).waitFor();
+      expect(await everyJob.count()).toBe(jobs);
+      expect(await tried.getByRole('cell', { name: 'later' }).count()).toBe(later);
+      await keepScreen(page, `what-if-crew-${name}`, true);
+      expect(await findings(page)).toEqual([]);
+
+      const bare = tried.getByRole('button', { name: 'it goes without protection' });
+      const guarded = await protectedBar(page, office);
+      expect(await bare.isDisabled()).toBe(true);
+      await page.locator(`[id="${guarded}"]`).focus();
+      await bare.press('Enter');
+      await tried.getByText('never leave to go without').waitFor();
+      await tried.getByText('goes without protection:').waitFor();
+      expect(await everyJob.count()).toBe(jobs);
+      await keepScreen(page, `what-if-bare-${name}`, true);
+      expect(await findings(page)).toEqual([]);
+
+      await tried.getByRole('button', { name: 'as it is' }).press('Enter');
+      await everyJob.first().waitFor({ state: 'detached' });
       await page.context().close();
     },
     PATIENCE,
