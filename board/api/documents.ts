@@ -164,6 +164,22 @@ export type ChangeProtectionInput = {
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
+/** Where the forecasts of a site come from, from now on. */
+export type ChooseForecastSourceInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Where the site lies: latitude in degrees; left out keeps the one it has. */
+  readonly latitude?: InputMaybe<Scalars['Float']['input']>;
+  /** Where the site lies: longitude in degrees, east positive; left out keeps the one it has. */
+  readonly longitude?: InputMaybe<Scalars['Float']['input']>;
+  /** Revision of the site that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The site. */
+  readonly siteId: Scalars['ID']['input'];
+  /** The source. */
+  readonly source: ForecastSource;
+};
+
 /** Chooses one of the two ways; plan, equipment and reminders follow. */
 export type ChooseProtectionInput = {
   /** Which way. */
@@ -408,6 +424,15 @@ export type ForecastFormat =
   | 'csv'
   /** An object with issued_at and hours. */
   | 'json';
+
+/** Where the forecasts of a site come from. */
+export type ForecastSource =
+  /** Fetched from the public gridpoint forecasts of the national weather service; the United States only. */
+  | 'nationalService'
+  /** Fetched from an open hourly forecast service; anywhere. It does not say when a forecast was issued: its age counts from the first fetch. */
+  | 'openHourly'
+  /** People upload them; nothing is fetched. */
+  | 'uploaded';
 
 /** What a hold point stands before. */
 export type Gate =

@@ -9,6 +9,8 @@ import { demandFound, demandRevision } from '../platform/outcomes/demand.js';
 import { orLeftOut } from '../platform/outcomes/left-out.js';
 import { parseInput } from '../platform/outcomes/parse-input.js';
 import { isRowId } from '../platform/row-id.js';
+import { feedFromNothing } from './feed-from-nothing.js';
+import { latitude, longitude } from './place-schema.js';
 import type { CreateSiteInput, UpdateSiteInput } from './sites.inputs.js';
 
 const text = z
@@ -20,11 +22,6 @@ const frost = z
   .number()
   .min(0, { error: 'must be 0 or more inches' })
   .max(120, { error: 'must be at most 120 inches; give inches, not feet' });
-const latitude = z.number().min(-90, { error: 'must be -90 to 90' }).max(90, { error: 'must be -90 to 90' });
-const longitude = z
-  .number()
-  .min(-180, { error: 'must be -180 to 180' })
-  .max(180, { error: 'must be -180 to 180' });
 
 const newSite = z.object({
   address: text,
@@ -69,7 +66,7 @@ export class SitesService {
     });
   }
 
-  /** Changes what is given. A new authority takes over the inspections nobody has asked for yet. */
+  /** Changes what is given. A new authority takes over the inspections nobody has asked for yet; at a new place the forecast is fetched anew. */
   update(ctx: Context, input: UpdateSiteInput) {
     return this.changes.run(ctx, { operation: 'updateSite', input }, async (change) => {
       const site = await demandSite(change, input.siteId);
@@ -81,6 +78,15 @@ export class SitesService {
         await change.tx.inspection.updateMany({
           where: { companyId: ctx.companyId, job: { siteId: site.id }, state: 'needed' },
           data: { authorityId, revision: { increment: 1 } },
+        });
+      }
+      const moved =
+        (data.latitude ?? site.latitude) !== site.latitude ||
+        (data.longitude ?? site.longitude) !== site.longitude;
+      if (moved) {
+        await change.tx.forecastFeed.updateMany({
+          where: { siteId: site.id },
+          data: { ...feedFromNothing(change.now), generation: { increment: 1 } },
         });
       }
       change.record({ action: 'site changed', subjectType: 'site', subjectId: site.id, detail: data });

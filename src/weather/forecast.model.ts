@@ -34,7 +34,9 @@ export class Forecast {
   @Field(() => ID, { description: 'Id of the forecast.' })
   readonly id!: string;
 
-  @Field(() => String, { description: 'Where it comes from, as entered with the upload.' })
+  @Field(() => String, {
+    description: 'Where it comes from: the service it was fetched from, or as entered with the upload.',
+  })
   readonly source!: string;
 
   @Field(() => GraphQLISODateTime, { description: 'When it was issued.' })

@@ -1,6 +1,7 @@
-import { Args, GraphQLISODateTime, Mutation, Parent, ResolveField, Resolver } from '@nestjs/graphql';
+import { Args, GraphQLISODateTime, Int, Mutation, Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { Forecast as ForecastRow } from '../generated/prisma/client.js';
 import { HOUR_MS } from '../../shared/units/time.js';
+import { Clock } from '../platform/clock/clock.js';
 import type { Context } from '../platform/context.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { Site, SiteReader } from '../sites/sites.face.js';
@@ -19,7 +20,17 @@ const TO = { type: () => GraphQLISODateTime, nullable: true, description: 'Leave
 
 @Resolver(() => Forecast)
 export class ForecastResolver {
-  constructor(private readonly forecasts: ForecastsService) {}
+  constructor(
+    private readonly forecasts: ForecastsService,
+    private readonly clock: Clock,
+  ) {}
+
+  @ResolveField(() => Int, {
+    description: 'Its age: full minutes since it was issued. A failed fetch does not make it younger.',
+  })
+  ageMinutes(@Parent() row: ForecastRow): number {
+    return Math.max(0, Math.floor((this.clock.now().getTime() - row.issuedAt.getTime()) / 60_000));
+  }
 
   @ResolveField(() => [ForecastHour], {
     description: 'The hours in order of time; an hour left out is unknown.',

@@ -1,9 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { z } from 'zod';
-import type { Prisma } from '../generated/prisma/client.js';
-import { HOUR_MS } from '../../shared/units/time.js';
 import type { ForecastFault, ForecastRead } from '../../shared/weather/forecast-fault.js';
-import { earlierHours } from '../../shared/weather/earlier-hours.js';
 import type { Forecast } from '../../shared/weather/forecast.js';
 import { readForecastCsv } from '../../shared/weather/read-forecast-csv.js';
 import { readForecastJson } from '../../shared/weather/read-forecast-json.js';
@@ -17,11 +14,8 @@ import { InvalidInput } from '../platform/outcomes/invalid-input.js';
 import { parseInput } from '../platform/outcomes/parse-input.js';
 import { Refused } from '../platform/outcomes/refusal.js';
 import { ForecastFormat, type UploadForecastInput } from './weather.inputs.js';
-import { newestForecastIds } from './newest-forecasts.js';
-import { coreForecast } from './stored-forecast.js';
-
-/** How far clocks may differ before a forecast is said to come from the future. */
-const CLOCK_SLACK = HOUR_MS;
+import { isFromFuture } from './from-future.js';
+import { keepForecast } from './keep-forecast.js';
 
 const named = z.object({
   source: z
@@ -37,8 +31,8 @@ export class ForecastsService {
   constructor(private readonly changes: ChangeRunner) {}
 
   /**
-   * Keeps a forecast; holds and plan follow. Faults of the file are listed
-   * line by line, and nothing of a faulty file is used.
+   * Keeps a forecast; holds and plan follow. Faults of the file are listed line by line, and nothing of a faulty file
+   * is used.
    */
   upload(ctx: Context, input: UploadForecastInput) {
     return this.changes.run(ctx, { operation: 'uploadForecast', input }, async (change) => {
@@ -51,44 +45,10 @@ export class ForecastsService {
       if (!read.ok) throw new Refused(new InvalidInput(read.faults.map(faultOfLine)));
       const { forecast, notes } = read;
       await demandNewer(change, site.id, forecast);
-      const row = await change.tx.forecast.create({
-        data: {
-          companyId: ctx.companyId,
-          siteId: site.id,
-          source,
-          issuedAt: new Date(forecast.issuedAt),
-          receivedAt: change.now,
-          hours: forecast.hours as unknown as Prisma.InputJsonArray,
-          earlierHours: await hoursBefore(change, site.id, forecast),
-        },
-      });
-      change.record({
-        action: 'forecast received',
-        subjectType: 'site',
-        subjectId: site.id,
-        detail: {
-          forecastId: row.id,
-          source,
-          issuedAt: row.issuedAt.toISOString(),
-          hours: forecast.hours.length,
-        },
-      });
+      await keepForecast(change, site.id, source, read);
       return { siteId: site.id, hours: forecast.hours.length, notes: notes.map((note) => ({ ...note })) };
     });
   }
-}
-
-/** What the forecast in use until now says of the hours before the new one's first. */
-async function hoursBefore(
-  { ctx, tx }: Change,
-  siteId: string,
-  { hours: [first] }: Forecast,
-): Promise<Prisma.InputJsonArray> {
-  const before = await tx.forecast.findMany({
-    where: { companyId: ctx.companyId, id: { in: await newestForecastIds(tx, ctx.companyId, [siteId]) } },
-  });
-  const known = before.flatMap((row) => coreForecast(row).hours);
-  return (first ? earlierHours(known, first.at) : []) as unknown as Prisma.InputJsonArray;
 }
 
 function readFile({ format, text }: UploadForecastInput): ForecastRead<Forecast> {
@@ -101,13 +61,13 @@ function faultOfLine({ line, message }: ForecastFault) {
 
 /** Forecasts are used by their time of issue, so one that is older than the one in use would be kept for nothing. */
 async function demandNewer({ ctx, tx, now }: Change, siteId: string, { issuedAt }: Forecast): Promise<void> {
-  if (issuedAt > now.getTime() + CLOCK_SLACK)
+  if (isFromFuture(issuedAt, now))
     refuseInput(
       'text',
       `issued_at ${new Date(issuedAt).toISOString()} lies in the future; check its date and offset.`,
     );
   const newer = await tx.forecast.findFirst({
-    where: { companyId: ctx.companyId, siteId, issuedAt: { gt: new Date(issuedAt) } },
+    where: { companyId: ctx.companyId, siteId, setAsideAt: null, issuedAt: { gt: new Date(issuedAt) } },
     orderBy: { issuedAt: 'desc' },
   });
   if (newer)

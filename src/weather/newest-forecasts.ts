@@ -10,6 +10,7 @@ export async function newestForecastIds(
   const rows = await database.$queryRaw<{ id: string }[]>`
     select distinct on ("siteId") id from "Forecast"
     where "companyId" = ${companyId}::uuid and "siteId" = any(${[...siteIds]}::uuid[])
+      and "setAsideAt" is null
     order by "siteId", "issuedAt" desc, "receivedAt" desc, id desc`;
   return rows.map(({ id }) => id);
 }

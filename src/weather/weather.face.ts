@@ -1,4 +1,5 @@
 /* What other features may use of forecasts, limits and holds. */
+export { ForecastFetcher } from './fetch/forecast-fetcher.js';
 export { limitSetsInForce } from './limit-sets.js';
 export { newestForecastIds } from './newest-forecasts.js';
 export { protectionOf } from './protection.js';

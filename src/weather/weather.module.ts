@@ -1,5 +1,8 @@
 import { Global, Module, type OnModuleInit } from '@nestjs/common';
 import { ChangeSteps } from '../platform/change/change-steps.js';
+import { ChooseSourceService } from './feed/choose-source.service.js';
+import { FeedReader } from './feed/feed-reader.js';
+import { ForecastSourceChosenResolver, SiteFeedResolver } from './feed/feed.resolver.js';
 import { ForecastFileRoute } from './forecast-file.route.js';
 import { ForecastReceivedResolver, ForecastResolver } from './forecast.resolver.js';
 import { ForecastsService } from './forecasts.service.js';
@@ -23,6 +26,10 @@ import { WindowsReader } from './windows-reader.js';
     ForecastReceivedResolver,
     ForecastFileRoute,
     SiteWeatherResolver,
+    FeedReader,
+    ChooseSourceService,
+    SiteFeedResolver,
+    ForecastSourceChosenResolver,
     WeatherHoldsService,
     WeatherHoldResolver,
     WeatherHoldChangedResolver,

@@ -6,6 +6,7 @@ import type { QueueEntry } from '../platform/queue/queue-entry.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
 import { Improver } from '../planning/planning.face.js';
 import { ReminderFirer } from '../reminders/reminders.face.js';
+import { ForecastFetcher } from '../weather/weather.face.js';
 import { deliveryEntry } from './entries.js';
 import { OutboxAnnouncer } from './outbox-announcer.js';
 
@@ -18,6 +19,7 @@ export class Consumer {
     private readonly firer: ReminderFirer,
     private readonly sender: DeliverySender,
     private readonly improver: Improver,
+    private readonly forecasts: ForecastFetcher,
   ) {}
 
   /** Does one piece of work. @throws Error when it is to be tried again. */
@@ -43,6 +45,8 @@ export class Consumer {
         return this.sender.send(id);
       case 'improvement':
         return this.improver.begin(id);
+      case 'forecast':
+        return this.forecasts.fetch(id, generation);
     }
   }
 

@@ -21,5 +21,18 @@ export const improvementEntry = ({ id }: { id: string }): QueueEntry => ({
   generation: 1,
 });
 
+/** The entry of a forecast that is to be fetched now. */
+export const forecastEntry = ({
+  siteId,
+  generation,
+}: {
+  siteId: string;
+  generation: number;
+}): QueueEntry => ({
+  kind: 'forecast',
+  id: siteId,
+  generation,
+});
+
 /** The entry of a claimed delivery. */
 export const deliveryEntry = (id: string): QueueEntry => ({ kind: 'delivery', id, generation: 1 });

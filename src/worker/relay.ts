@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { faultPoint } from '../platform/faults/fault-point.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
-import { deliveryEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
+import { deliveryEntry, forecastEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
 
 const AT_ONCE = 200;
 
@@ -26,6 +26,7 @@ export class Relay {
       () => this.reminders(),
       () => this.deliveries(),
       () => this.improvements(),
+      () => this.forecasts(),
     ];
     for (const move of moves) {
       for (let count = AT_ONCE; count === AT_ONCE; moved += count) count = await move();
@@ -76,6 +77,26 @@ export class Relay {
       await tx.improvement.updateMany({
         where: { id: { in: rows.map(({ id }) => id) } },
         data: { queuedAt: this.clock.now() },
+      });
+      return rows.length;
+    });
+  }
+
+  /** Forecasts that are to be fetched, of sites where something is still to be done. */
+  private forecasts(): Promise<number> {
+    return this.database.$transaction(async (tx) => {
+      const now = this.clock.now();
+      const rows = await tx.$queryRaw<{ siteId: string; generation: number }[]>`
+        select feed."siteId", feed.generation from "ForecastFeed" feed
+        join "Site" site on site.id = feed."siteId" and site."forecastSource" <> 'uploaded'
+        where feed."queuedAt" is null and feed."dueAt" <= ${now}
+          and exists (select 1 from "Job" job where job."siteId" = site.id and job.state in ('entered', 'running'))
+        order by feed."dueAt", feed."siteId" limit ${AT_ONCE} for update of feed skip locked`;
+      if (rows.length === 0) return 0;
+      await this.queue.add(rows.map(forecastEntry));
+      await tx.forecastFeed.updateMany({
+        where: { siteId: { in: rows.map(({ siteId }) => siteId) } },
+        data: { queuedAt: now },
       });
       return rows.length;
     });

@@ -4,7 +4,7 @@ import { Database } from '../platform/database/database.js';
 import type { QueueEntry } from '../platform/queue/queue-entry.js';
 import { MOST_ATTEMPTS } from '../platform/queue/retry-delay.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
-import { deliveryEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
+import { deliveryEntry, forecastEntry, improvementEntry, outboxEntry, reminderEntry } from './entries.js';
 
 const AT_ONCE = 500;
 
@@ -34,7 +34,8 @@ export class Sweep {
       (await this.outbox()) +
       (await this.reminders()) +
       (await this.deliveries()) +
-      (await this.improvements())
+      (await this.improvements()) +
+      (await this.forecasts())
     );
   }
 
@@ -84,6 +85,18 @@ export class Sweep {
         select: { id: true },
       });
       return { entries: rows.map(improvementEntry), last: rows.at(-1)?.id };
+    });
+  }
+
+  private async forecasts(): Promise<number> {
+    return this.addPages(async (after: string | undefined) => {
+      const rows = await this.database.forecastFeed.findMany({
+        where: { queuedAt: { not: null }, ...(after === undefined ? {} : { siteId: { gt: after } }) },
+        orderBy: { siteId: 'asc' },
+        take: AT_ONCE,
+        select: { siteId: true, generation: true },
+      });
+      return { entries: rows.map(forecastEntry), last: rows.at(-1)?.siteId };
     });
   }
 

@@ -3,6 +3,7 @@ import { Improver } from '../planning/planning.face.js';
 import { CONFIG, type Config } from '../platform/config/config.js';
 import { HintBus } from '../platform/hints/hint-bus.js';
 import { WorkQueue } from '../platform/queue/work-queue.js';
+import { ForecastFetcher } from '../weather/weather.face.js';
 import { Consumer } from './consumer.js';
 import { Relay } from './relay.js';
 import { Sweep } from './sweep.js';
@@ -19,6 +20,7 @@ export class Worker {
     private readonly sweep: Sweep,
     private readonly timeKeeper: TimeKeeper,
     private readonly improver: Improver,
+    private readonly forecasts: ForecastFetcher,
     private readonly hints: HintBus,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -45,6 +47,7 @@ export class Worker {
     return async () => {
       deafen();
       await Promise.all([relaying.stop(), sweeping.stop(), keeping.stop()]);
+      this.forecasts.close();
       await consumption.close();
       await this.improver.close();
     };

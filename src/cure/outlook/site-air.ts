@@ -29,13 +29,13 @@ export async function siteAir(
   now: Date,
 ): Promise<(siteId: string) => SiteAir> {
   const forecasts = await tx.forecast.findMany({
-    where: { companyId, siteId: { in: [...siteIds] } },
+    where: { companyId, siteId: { in: [...siteIds] }, setAsideAt: null },
     distinct: ['siteId'],
     orderBy: [{ siteId: 'asc' }, { issuedAt: 'desc' }, { id: 'desc' }],
   });
   const airs = new Map(
-    forecasts.map(({ id, siteId, hours }) => {
-      const known = hours as unknown as ForecastHour[];
+    forecasts.map(({ id, siteId, earlierHours, hours }) => {
+      const known = [earlierHours, hours].flatMap((stored) => stored as unknown as ForecastHour[]);
       return [siteId, { hours: known, assumed: meanAhead(known, now.getTime()), forecastId: id }] as const;
     }),
   );

@@ -5,6 +5,8 @@ export const ROLES = ['api', 'worker'] as const;
 
 const port = z.coerce.number().int().min(0).max(65535);
 
+const web = z.url({ protocol: /^https?$/, error: 'must be an http:// or https:// address' });
+
 const settings = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/, error: 'must be a postgresql:// address' }),
   REDIS_URL: z.url({ protocol: /^rediss?$/, error: 'must be a redis:// address' }).optional(),
@@ -26,6 +28,17 @@ const settings = z.object({
     .default('flagway'),
   FLAGWAY_RELAY_MILLISECONDS: z.coerce.number().int().min(20).max(60_000).default(1000),
   FLAGWAY_SWEEP_MILLISECONDS: z.coerce.number().int().min(100).max(600_000).default(30_000),
+  FLAGWAY_FORECAST_NATIONAL_URL: web.default('https://api.weather.gov'),
+  FLAGWAY_FORECAST_HOURLY_URL: web.default('https://api.open-meteo.com/v1/forecast'),
+  FLAGWAY_FORECAST_AGENT: z
+    .string()
+    .regex(/^[\x20-\x7e]{1,200}$/, { error: 'must be 1 to 200 plain characters on one line' })
+    .default('Flagway (no contact given)'),
+  FLAGWAY_FORECAST_MINUTES: z.coerce.number().int().min(10).max(1440).default(60),
+  FLAGWAY_FORECASTS_AT_ONCE: z.coerce.number().int().min(1).max(32).default(4),
+  FLAGWAY_FETCH_TRY_MILLISECONDS: z.coerce.number().int().min(50).max(60_000).default(15_000),
+  FLAGWAY_FETCH_ALL_MILLISECONDS: z.coerce.number().int().min(50).max(300_000).default(60_000),
+  FLAGWAY_FETCH_PAUSE_MILLISECONDS: z.coerce.number().int().min(1).max(10_000).default(500),
   FLAGWAY_CLOCK_FILE: z.string().optional(),
   FLAGWAY_FAULT_POINT: z.string().optional(),
   FLAGWAY_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),

@@ -1,5 +1,5 @@
 import { createPostgresBackend, PostgresConnection, withBackend } from 'bullmq';
-import { QUEUE_NAME, type QueueBackend } from './queue-backend.js';
+import type { QueueBackend } from './queue-backend.js';
 import type { QueueEntry } from './queue-entry.js';
 
 const { Queue, Worker } = withBackend(createPostgresBackend);
@@ -17,8 +17,8 @@ export function postgresBackend(url: string, prefix: string): QueueBackend {
         await setup.close();
       }
     },
-    producer: () => new Queue<QueueEntry>(QUEUE_NAME, { connection }),
-    consumer: (handle, options) => new Worker<QueueEntry>(QUEUE_NAME, handle, { ...options, connection }),
+    producer: (lane) => new Queue<QueueEntry>(lane, { connection }),
+    consumer: (lane, handle, options) => new Worker<QueueEntry>(lane, handle, { ...options, connection }),
     close: () => Promise.resolve(),
   };
 }

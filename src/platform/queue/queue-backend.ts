@@ -1,5 +1,5 @@
 import type { Job, JobsOptions, WorkerOptions } from 'bullmq';
-import type { QueueEntry } from './queue-entry.js';
+import type { Lane, QueueEntry } from './queue-entry.js';
 
 /** Does one piece of work; throws when it is to be tried again later. */
 export type WorkHandler = (entry: QueueEntry) => Promise<void>;
@@ -24,14 +24,12 @@ export interface QueueBackend {
   readonly name: 'postgresql' | 'redis';
   /** Checks the server, and sets up what it needs once. @throws Error saying what to set. */
   prepare(): Promise<void>;
-  producer(): Producer;
+  producer(lane: Lane): Producer;
   consumer(
+    lane: Lane,
     handle: (job: Job<QueueEntry>) => Promise<void>,
     options: Omit<WorkerOptions, 'connection'>,
   ): Consumer;
   /** Closes what producers and consumers leave open. */
   close(): Promise<void>;
 }
-
-/** Name of the one queue; installations are told apart by the prefix. */
-export const QUEUE_NAME = 'work';

@@ -1,6 +1,6 @@
 import { createRedisBackend, withBackend } from 'bullmq';
 import { Redis } from 'ioredis';
-import { QUEUE_NAME, type QueueBackend } from './queue-backend.js';
+import type { QueueBackend } from './queue-backend.js';
 import type { QueueEntry } from './queue-entry.js';
 import { demandKeepingRedis } from './redis-keeps.js';
 
@@ -29,14 +29,14 @@ export function redisBackend(url: string, prefix: string): QueueBackend {
       }
     },
     // A producer fails at once while the server is away: the relay keeps the row and comes again.
-    producer: () =>
-      new Queue<QueueEntry>(QUEUE_NAME, {
+    producer: (lane) =>
+      new Queue<QueueEntry>(lane, {
         connection: connect(1),
         prefix,
         skipWaitingForReady: true,
       }),
-    consumer: (handle, options) =>
-      new Worker<QueueEntry>(QUEUE_NAME, handle, {
+    consumer: (lane, handle, options) =>
+      new Worker<QueueEntry>(lane, handle, {
         ...options,
         connection: connect(null),
         prefix,

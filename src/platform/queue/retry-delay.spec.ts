@@ -21,7 +21,7 @@ describe('the pause before another attempt', () => {
 
 describe('the name of an entry', () => {
   test('has no colon and is no bare number, which the queue refuses', () => {
-    for (const kind of ['outbox', 'reminder', 'delivery', 'improvement'] as const) {
+    for (const kind of ['outbox', 'reminder', 'delivery', 'improvement', 'forecast'] as const) {
       expect(entryName({ kind, id: '12', generation: 3 })).toBe(`${kind}-12-3`);
     }
   });
