@@ -105,11 +105,12 @@ const settled = async (...states: Delivery['state'][]) => {
     (await deliveries()).every(({ state }) => states.includes(state)),
   );
 };
-/** Who got mail with a subject, by role. */
+/** Who of the house got mail with a subject, by role; what an earlier house was still owed may come meanwhile. */
 const got = (subject: string) =>
   mail
     .messages()
     .filter((message) => message.subject.startsWith(subject))
+    .filter(({ to }) => Object.values(house.people).some(({ email }) => email === to))
     .map(({ to }) => String(to).split('.')[0])
     .sort();
 
