@@ -3,12 +3,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bootApi } from '../../src/boot.js';
 import { Database } from '../../src/platform/database/database.js';
+import { chooseProtection } from './choose-protection.js';
 import { enterDemoCompany, makeDemoCompany, signInDemoPeople } from './company.js';
 import { type DemoJob, enterJob } from './enter-job.js';
 import { type Hands, must } from './hands.js';
 import { JobLife } from './job-life.js';
 import { liveThrough } from './live-through.js';
 import { MEASUREMENTS } from './measurements.js';
+import { SiteLogger } from './site-logger.js';
 import { writeClock } from './write-clock.js';
 import { winterForecast } from './winter-forecast.js';
 
@@ -80,7 +82,17 @@ async function live(
         job.street === 'Mill Lane'
           ? ({ key, attempt }: { key: string; attempt: number }) => key.startsWith('footing') && attempt === 1
           : () => false;
-      lives.push(new JobLife(hands, jobId, { fails }));
+      // At one site a logger reads what cures, at the others the foreman does.
+      const logger =
+        job.street === 'Ferry Steps'
+          ? await SiteLogger.register(hands, siteId, 'Probe under the tent')
+          : null;
+      lives.push(
+        new JobLife(hands, jobId, {
+          fails,
+          ...(logger && { temperatures: (...asked) => logger.post(...asked) }),
+        }),
+      );
       sites.push(siteId);
       say(`${job.street} is entered`);
     }
@@ -110,6 +122,11 @@ async function live(
       text: winterForecast(span.to),
     });
   }
+  await chooseProtection(
+    hands,
+    lives.map(({ jobId }) => jobId),
+    span.to,
+  );
 }
 
 function sheetOf(street: string): DemoJob['measurement'] {

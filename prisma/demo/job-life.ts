@@ -35,6 +35,8 @@ export interface LifeOptions {
   readonly allow?: (step: 'start' | 'finish', phase: PhaseView, now: Date) => Promise<boolean> | boolean;
   /** Results of inspections by key and attempt: true fails it. */
   readonly fails?: (inspection: InspectionView) => boolean;
+  /** Brings in the temperatures of a placement between two moments; left out, the foreman reads them by hand. */
+  readonly temperatures?: (placementId: string, after: Date, until: Date) => Promise<void>;
 }
 
 /**
@@ -331,14 +333,8 @@ export class JobLife {
       new Date(placement.placedAt).getTime(),
       ...placement.readings.map(({ at }) => new Date(at).getTime()),
     );
-    for (let at = last + 8 * HOUR; at <= now.getTime(); at += 8 * HOUR) {
-      await must(this.hands.foreman, 'recordTemperature', {
-        placementId: placement.id,
-        at: new Date(at).toISOString(),
-        concreteF: 60 + ((at / HOUR / 8) % 3),
-        airF: 27,
-      });
-    }
+    await (this.options.temperatures?.(placement.id, new Date(last), now) ??
+      this.readByHand(placement.id, last, now));
     const outcome = await this.hands.foreman.change('releaseHoldPoint', {
       holdPointId: point.id,
       values: [],
@@ -346,6 +342,17 @@ export class JobLife {
     if (outcome.code) return false;
     this.tell(now, `released on measured strength: ${point.title}`);
     return true;
+  }
+
+  private async readByHand(placementId: string, last: number, now: Date): Promise<void> {
+    for (let at = last + 8 * HOUR; at <= now.getTime(); at += 8 * HOUR) {
+      await must(this.hands.foreman, 'recordTemperature', {
+        placementId,
+        at: new Date(at).toISOString(),
+        concreteF: 60 + ((at / HOUR / 8) % 3),
+        airF: 27,
+      });
+    }
   }
 
   private tell(at: Date, text: string): void {

@@ -402,6 +402,22 @@ describe('a pour to come', () => {
     PATIENCE,
   );
 
+  it(
+    'of the demo is protected by choice where one is near, on a job whose last cure a logger has read',
+    async () => {
+      const page = await stage.pageOf('office', DESK, '/jobs/105');
+      const loggers = page.getByRole('region', { name: 'Temperature loggers' });
+      expect(await loggers.innerText()).toMatch(/Probe under the tent\s+\w{3} \d+ Jan/);
+      const read = page.getByRole('region', { name: /Cure: Footing pour/ }).first();
+      expect(await read.getByRole('cell', { name: 'Probe under the tent' }).count()).toBeGreaterThan(10);
+      const pour = 'Walk base and mesh: Walk';
+      await page.getByText(`Protect or wait: ${pour}`).click();
+      await page.getByText(/Chosen: protect, .* by Ines Rowe/).waitFor();
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
   interface Way {
     readonly equipmentDays: number;
     readonly heatingHours: number;
