@@ -2684,6 +2684,38 @@ export type HookupsQuery = {
   };
 };
 
+export type JobDesignQueryVariables = Exact<{
+  number: Scalars['Int']['input'];
+}>;
+
+export type JobDesignQuery = {
+  readonly jobByNumber: {
+    readonly id: string;
+    readonly findings: ReadonlyArray<{
+      readonly rule: string;
+      readonly blocks: ReadonlyArray<string> | null;
+      readonly ok: boolean;
+      readonly text: string;
+      readonly measured: string;
+      readonly limit: string;
+      readonly mark: string;
+      readonly source: string;
+      readonly caution: string | null;
+    }>;
+    readonly buyList: ReadonlyArray<{
+      readonly key: string;
+      readonly label: string;
+      readonly measured: number;
+      readonly needed: number;
+      readonly unit: string;
+      readonly waste: number;
+      readonly pieces: number;
+      readonly soldAs: string;
+      readonly mark: string;
+    }>;
+  } | null;
+};
+
 export type JobPageQueryVariables = Exact<{
   number: Scalars['Int']['input'];
 }>;
@@ -4802,6 +4834,37 @@ export const HookupsDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<HookupsQuery, HookupsQueryVariables>;
+export const JobDesignDocument = new TypedDocumentString(`
+    query JobDesign($number: Int!) {
+  jobByNumber(number: $number) {
+    id
+    findings {
+      rule
+      ...FindingFields
+      blocks
+    }
+    buyList {
+      key
+      label
+      measured
+      needed
+      unit
+      waste
+      pieces
+      soldAs
+      mark
+    }
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}`) as unknown as TypedDocumentString<JobDesignQuery, JobDesignQueryVariables>;
 export const JobPageDocument = new TypedDocumentString(`
     query JobPage($number: Int!) {
   jobByNumber(number: $number) {

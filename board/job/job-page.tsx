@@ -1,13 +1,15 @@
 import { LoggerBlock } from '../cure/logger-block.js';
 import { places } from '../cure/placement-form.js';
 import { ProtectOrWaitBlock } from '../cure/protect-or-wait-block.js';
-import { JobPageDocument, JobRecordsDocument } from '../api/documents.js';
+import { JobDesignDocument, JobPageDocument, JobRecordsDocument } from '../api/documents.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
 import { PageLink } from '../routing/page-link.js';
 import { OutcomeList } from '../sends/outcome-list.js';
 import { useSignedIn } from '../session/session.js';
+import { BuyTable } from './buy-table.js';
 import { ClearanceTable } from './clearance-table.js';
+import { DesignTable } from './design-table.js';
 import { HeatingSetBlock } from './heating-set-block.js';
 import { HoldPointTable } from './hold-point-table.js';
 import { HookupList } from './hookup-list.js';
@@ -24,6 +26,7 @@ export function JobPage({ number }: { readonly number: number }) {
   const { company } = useSignedIn();
   const { data, error } = useQuery(JobPageDocument, { number });
   const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
+  const design = useQuery(JobDesignDocument, { number }).data?.jobByNumber ?? null;
   const job = data?.jobByNumber ?? null;
   const { zone } = company;
   return (
@@ -63,6 +66,8 @@ export function JobPage({ number }: { readonly number: number }) {
             ))}
             <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />
+            {design && <BuyTable lines={design.buyList} />}
+            {design && <DesignTable findings={design.findings} />}
             <JobJournal jobId={job.id} zone={zone} />
           </>
         )}

@@ -29,4 +29,11 @@ export class Finding {
 
   @Field(() => String, { description: 'What is wrong and what to do, or that it is right.' })
   readonly text!: string;
+
+  @Field(() => [String], {
+    nullable: true,
+    description:
+      'Kinds of phase that should wait until it is put right, empty where it only advises; null for what is not about the design.',
+  })
+  readonly blocks?: readonly string[] | null;
 }

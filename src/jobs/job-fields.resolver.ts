@@ -5,8 +5,10 @@ import type { Context } from '../platform/context.js';
 import { Ctx } from '../platform/graphql/request-context.js';
 import { Site, SiteReader } from '../sites/sites.face.js';
 import { Area } from './area.model.js';
+import { BuyLine } from './buy-line.model.js';
 import { Clearance } from './clearances/clearance.model.js';
 import { Job } from './job.model.js';
+import { jobBuyList } from './job-buy-list.js';
 import { jobFindings } from './job-findings.js';
 import { JobReader } from './job-reader.js';
 import { Link } from './link.model.js';
@@ -59,6 +61,11 @@ export class JobFieldsResolver {
   @ResolveField(() => [Quantity], { description: 'Amounts that follow from the measurements.' })
   quantities(@Parent() job: JobRow) {
     return shownQuantities(job.quantities);
+  }
+
+  @ResolveField(() => [BuyLine], { description: 'What to buy, with waste, rounded up to what is sold.' })
+  buyList(@Parent() job: JobRow) {
+    return jobBuyList(job.measurement);
   }
 
   @ResolveField(() => String, { description: 'The measurements of the site visit as entered, as JSON text.' })

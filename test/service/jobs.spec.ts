@@ -162,10 +162,11 @@ describe('jobs', () => {
         job: {
           measurement: string;
           quantities: { key: string; value: number; unit: string }[];
-          findings: { ok: boolean }[];
+          findings: { ok: boolean; blocks: string[] | null }[];
+          buyList: { key: string; pieces: number; soldAs: string; mark: string; source: string }[];
         };
       }>(
-        'query($id: ID!) { job(id: $id) { measurement quantities { key label value unit } findings { rule ok text mark source } } }',
+        'query($id: ID!) { job(id: $id) { measurement quantities { key label value unit } findings { rule ok text mark source blocks } buyList { key pieces soldAs mark source } } }',
         { id: job?.id },
       );
       expect(JSON.parse(shown.job.measurement)).toEqual(entryFixture());
@@ -177,7 +178,36 @@ describe('jobs', () => {
         unit: 'sq ft',
       });
       expect(shown.job.findings.length).toBeGreaterThan(5);
-      expect(shown.job.findings.every(({ ok }) => ok)).toBe(true);
+      expect(shown.job.findings.every(({ ok, blocks }) => ok && blocks?.length === 0)).toBe(true);
+      // 98 ft² of mesh and a tenth more, in sheets of 50.
+      expect(shown.job.buyList).toContainEqual({
+        key: 'mesh',
+        pieces: 3,
+        soldAs: 'sheet of 5 by 10 ft',
+        mark: 'C',
+        source: 'common practice, no source',
+      });
+    });
+
+    it('are held against what the entry is designed for; advice does not keep it from being entered', async () => {
+      const { job } = await create((entry) => {
+        entry.design = {
+          weather: { airF: 10, dewPointF: 6, windMph: 15, snowInchesPerHour: 0.1, source: 'weather record' },
+          freeAreaClass: 'III',
+          supply: { volts: 208 },
+        };
+      });
+      const shown = await mine.client.data<{
+        job: { findings: { ok: boolean; rule: string; blocks: string[] }[] };
+      }>('query($id: ID!) { job(id: $id) { findings { ok rule blocks } } }', { id: job?.id });
+      const broken = shown.job.findings.filter(({ ok }) => !ok);
+      expect(broken.map(({ rule }) => rule)).toEqual([
+        'heat-supplied',
+        'heat-supplied',
+        'heat-supplied',
+        'off-voltage',
+      ]);
+      expect(broken.flatMap(({ blocks }) => blocks)).toEqual([]);
     });
 
     it('leave out the equipment against the cold when the weather is warm', async () => {

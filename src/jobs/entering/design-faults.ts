@@ -4,11 +4,15 @@ import type { InputFault } from '../../platform/outcomes/invalid-input.js';
 
 /**
  * The findings that keep a design from being entered: those against a published text, or one remembered and to be
- * verified. What is only against common practice stays a finding of the job, for the office to judge.
+ * verified, that some phase has to wait for. Advice and what is only against common practice stay findings of the job, for
+ * the office to judge.
  */
 export function designFaults(findings: readonly Finding[]): InputFault[] {
   return findings
-    .filter(({ ok, source }) => !ok && (source.mark === 'P' || source.mark === 'M'))
+    .filter(
+      ({ ok, source, blocks = [] }) =>
+        !ok && blocks.length > 0 && (source.mark === 'P' || source.mark === 'M'),
+    )
     .map(({ text, measured, limit, source }) => ({
       path: 'measurement',
       message: `${text} Measured ${measured}, limit ${limit}, by ${describeSource(source)}; local code and the authority decide.`,
