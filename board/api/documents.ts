@@ -1667,6 +1667,7 @@ export type ReasonsQuery = {
     readonly kind: string;
     readonly text: string;
     readonly at: string | null;
+    readonly alongside: ReadonlyArray<{ readonly text: string }>;
     readonly phase: {
       readonly id: string;
       readonly name: string;
@@ -4131,6 +4132,9 @@ export const ReasonsDocument = new TypedDocumentString(`
   explain(phaseId: $phaseId) {
     kind
     text
+    alongside {
+      text
+    }
     at
     phase {
       id

@@ -11,8 +11,21 @@ export function ReasonChain({ phase }: { readonly phase: BoardPhaseFragment }) {
       {error && <p className="fault">{error.message}</p>}
       {data && reasons.length === 0 && <p>The plan gives no reason for this phase.</p>}
       <ol className="reasons">
-        {reasons.map(({ text }, index) => (
-          <li key={index}>{text}</li>
+        {reasons.map(({ text, alongside }, index) => (
+          <li key={index}>
+            {text}
+            {alongside.length > 0 && (
+              <>
+                {' '}
+                At the same moment this binds too, and only all of it giving way lets it start earlier:
+                <ul>
+                  {alongside.map((other) => (
+                    <li key={other.text}>{other.text}</li>
+                  ))}
+                </ul>
+              </>
+            )}
+          </li>
         ))}
       </ol>
     </div>

@@ -30,8 +30,11 @@ export class PlannedPhaseResolver {
 
   @ResolveField(() => Reason, { description: 'The one constraint that binds its start.' })
   reason(@Ctx() ctx: Context, @Parent() planned: PlannedRow): Promise<Reason> {
-    const [step = { kind: 'now' }] = readReason(planned.reason).steps;
-    return this.reasonReader.reason(ctx, planned.phaseId, step);
+    const {
+      steps: [step = { kind: 'now' }],
+      ties,
+    } = readReason(planned.reason);
+    return this.reasonReader.reason(ctx, planned.phaseId, step, ties);
   }
 
   @ResolveField(() => [Reason], {

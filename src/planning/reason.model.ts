@@ -18,6 +18,12 @@ export class Reason {
   })
   readonly at!: Date | null;
 
+  @Field(() => [Reason], {
+    description:
+      'What else binds at the same instant: it starts earlier only when all of these give way as well. Empty for reasons further back.',
+  })
+  readonly alongside!: readonly Reason[];
+
   readonly phaseId!: string | null;
   readonly inspectionId!: string | null;
   readonly clearanceId!: string | null;

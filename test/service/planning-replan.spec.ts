@@ -195,7 +195,7 @@ describe('planning anew', () => {
     );
     expect(explain.map(({ kind }) => kind)).toEqual(['equipment', 'link', 'now']);
     expect(explain[0]?.text).toBe(
-      `pour waits for Blankets, out with pour (job ${one.job.number}, One), back with the end of cure (job ${one.job.number}, One) until Wed 8 Jan 10:00.`,
+      `pour waits for Blankets, out with pour (job ${one.job.number}, One), back with the end of cure (job ${one.job.number}, One) until Wed 8 Jan 10:00. That goes first: its job has the higher priority.`,
     );
   });
 
@@ -489,7 +489,7 @@ describe('planning anew', () => {
         },
         {
           kind: 'crew',
-          text: `wall waits for Masons, busy with stone (job ${number}, Larch) until Tue 7 Jan 09:00.`,
+          text: `wall waits for Masons, busy with stone (job ${number}, Larch) until Tue 7 Jan 09:00. That goes first: it stood before this one in the plan before.`,
           phase: { name: 'stone' },
           crew: { name: 'Masons' },
         },

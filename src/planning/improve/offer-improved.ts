@@ -77,7 +77,8 @@ export async function offerImproved(change: Change, inForce: InForce): Promise<v
 function lookAgain(run: Improvement, order: readonly string[], { rows, computed, next }: InForce) {
   const input = improvableInput(computed.planned);
   const weights = readWeights(run.weights);
-  const improved = { ...computed, plan: plan({ ...input, order }) };
+  const planned = { ...input, order };
+  const improved = { ...computed, planned, plan: plan(planned) };
   const found = planRows(improved, rows);
   const said = readOutcome(run.outcome);
   const factsMoved = fingerprint(input) !== run.inputHash;

@@ -27,29 +27,38 @@ export class ReasonReader {
 
   /** The one reason that binds a phase; null for one the plan does not know. */
   async binding(ctx: Context, phaseId: string): Promise<Reason | null> {
-    const step = (await this.plan.reasons(ctx)).get(phaseId)?.steps[0];
-    return step ? this.reason(ctx, phaseId, step) : null;
+    const reason = (await this.plan.reasons(ctx)).get(phaseId);
+    const step = reason?.steps[0];
+    return step ? this.reason(ctx, phaseId, step, reason.ties) : null;
   }
 
   /** The reasons from a phase back to today; empty for one the plan does not know. */
   async chain(ctx: Context, phaseId: string): Promise<Reason[]> {
     const known = await this.plan.reasons(ctx);
-    const steps: { owner: string; step: StoredStep }[] = [];
+    const steps: { owner: string; step: StoredStep; ties: readonly StoredStep[] | undefined }[] = [];
     const seen = new Set<string>();
     let next: string | null = phaseId;
     while (next !== null && !seen.has(next) && steps.length < LONGEST_CHAIN) {
       seen.add(next);
       const owner: string = next;
       const reason = known.get(owner);
-      steps.push(...(reason?.steps ?? []).map((step) => ({ owner, step })));
+      steps.push(
+        ...(reason?.steps ?? []).map((step, i) => ({ owner, step, ties: i === 0 ? reason?.ties : [] })),
+      );
       next = reason?.next ?? null;
     }
-    return Promise.all(steps.map(({ owner, step }) => this.reason(ctx, owner, step)));
+    return Promise.all(steps.map(({ owner, step, ties }) => this.reason(ctx, owner, step, ties)));
   }
 
-  /** One reason of a phase in words. */
-  async reason(ctx: Context, phaseId: string, step: StoredStep): Promise<Reason> {
+  /** One reason of a phase in words, with what binds it at the same instant. */
+  async reason(
+    ctx: Context,
+    phaseId: string,
+    step: StoredStep,
+    ties: readonly StoredStep[] = [],
+  ): Promise<Reason> {
     return {
+      alongside: await Promise.all(ties.map((tie) => this.reason(ctx, phaseId, tie))),
       kind: step.kind,
       text: reasonText(step, await this.names(ctx, phaseId, step)),
       at: step.at ? new Date(step.at) : null,

@@ -44,6 +44,18 @@ describe('a reason in words', () => {
       'Stone waits for Masons Reed, busy with Mortar bed until Thu 9 Jan 12:00.',
     ],
     [
+      { kind: 'crew', at, crewId: 'c', phaseId: 'bed', ahead: 'priority' },
+      'Stone waits for Masons Reed, busy with Mortar bed until Thu 9 Jan 12:00. That goes first: its job has the higher priority.',
+    ],
+    [
+      { kind: 'equipment', at: null, poolId: 'p', phaseId: 'bed', releasedBy: null, ahead: 'previous' },
+      'Stone waits for Blankets, out with Mortar bed. That goes first: it stood before this one in the plan before.',
+    ],
+    [
+      { kind: 'visit-validity', at, inspectionId: 'i', phaseId: 'bed' },
+      'The visit for "Footing" is put off, so that it is still valid when Mortar bed starts.',
+    ],
+    [
       { kind: 'equipment', at, poolId: 'p', phaseId: 'bed', releasedBy: 'cure' },
       'Stone waits for Blankets, out with Mortar bed, back with the end of Bed cure until Thu 9 Jan 12:00.',
     ],

@@ -1,3 +1,4 @@
+import type { Ahead } from '../../../shared/schedule/model.js';
 import { localTime } from '../../platform/local-time.js';
 import type { StoredStep } from './stored-reason.js';
 
@@ -46,9 +47,9 @@ export function reasonText(step: StoredStep, names: ReasonNames): string {
     case 'mostLag':
       return `${subject} is kept back${until}, so that ${names.phase(step.phaseId)} follows it soon enough.`;
     case 'crew':
-      return `${subject} waits for ${names.crew(step.crewId)}, busy with ${names.phase(step.phaseId)}${until}.`;
+      return `${subject} waits for ${names.crew(step.crewId)}, busy with ${names.phase(step.phaseId)}${until}.${goesFirst(step)}`;
     case 'equipment':
-      return `${subject} waits for ${names.pool(step.poolId)}, out with ${names.phase(step.phaseId)}${givenBack(step, names)}${until}.`;
+      return `${subject} waits for ${names.pool(step.poolId)}, out with ${names.phase(step.phaseId)}${givenBack(step, names)}${until}.${goesFirst(step)}`;
     case 'weather':
       return weatherText(step, names, until);
     case 'clearance':
@@ -75,6 +76,26 @@ export function reasonText(step: StoredStep, names: ReasonNames): string {
     default:
       return visitText(step, names, when);
   }
+}
+
+/** By which rule another phase has what both want. */
+const GOES_FIRST: Readonly<Record<Ahead, string>> = {
+  fact: 'it has begun',
+  pin: 'its start is fixed by the office',
+  commitment: 'it is promised and soon due to begin',
+  order: 'the improved plan in force puts it first',
+  previous: 'it stood before this one in the plan before',
+  priority: 'its job has the higher priority',
+  due: 'its job is due sooner',
+  tail: 'it has the longer way to go to its end',
+  id: 'one of the two has to',
+  link: 'it comes before this one anyway',
+  needed: 'what goes first needs it',
+};
+
+/** Whether another phase merely goes first, so that a change of that rule would help, is not the same as a bound. */
+function goesFirst({ ahead }: StoredStep): string {
+  return ahead ? ` That goes first: ${GOES_FIRST[ahead]}.` : '';
 }
 
 function visitText(step: StoredStep, names: ReasonNames, when: string | null): string {

@@ -11,13 +11,20 @@ export interface ReasonFacts {
   readonly frame: TimeFrame;
   readonly links: ReadonlyMap<string, Link>;
   readonly visits: ReadonlyMap<string, PlannedInspection>;
+  /** What else binds phases at the instant of their reason. */
+  readonly ties: ReadonlyMap<string, readonly Reason[]>;
 }
 
 /** The own reasons of a phase, and where the chain goes on. */
 export function storeReason(phase: PlannedPhase, facts: ReasonFacts): StoredReason {
   const inspections = facts.plan.inspections.filter(({ jobId }) => jobId === phase.jobId);
   const steps = explain({ ...facts.plan, phases: [phase], inspections }, phase.id);
-  return { steps: steps.map((step) => storeStep(step, phase, facts)), next: nextPhase(steps.at(-1)) };
+  const ties = facts.ties.get(phase.id)?.map((reason) => storeOne(reason, facts, phase));
+  return {
+    steps: steps.map((step) => storeStep(step, phase, facts)),
+    ...(ties ? { ties } : {}),
+    next: nextPhase(steps.at(-1)),
+  };
 }
 
 /** The phase that the last of a phase's own reasons points to. */
@@ -68,7 +75,13 @@ export function storeOne(
     case 'mostLag':
       return { kind, at: iso(reason.until, frame), phaseId: reason.phaseId };
     case 'crew':
-      return { kind, at: iso(reason.until, frame), crewId: reason.crewId, phaseId: reason.phaseId };
+      return {
+        kind,
+        at: iso(reason.until, frame),
+        crewId: reason.crewId,
+        phaseId: reason.phaseId,
+        ahead: reason.ahead,
+      };
     case 'equipment':
       return {
         kind,
@@ -76,6 +89,7 @@ export function storeOne(
         poolId: reason.poolId,
         phaseId: reason.phaseId,
         releasedBy: reason.releasedBy,
+        ahead: reason.ahead,
       };
     case 'weather':
       return { kind, at: iso(reason.until, frame), weather: weatherOf(reason.cause, frame) };

@@ -1,3 +1,4 @@
+import type { Ahead } from '../../../shared/schedule/model.js';
 import type { Prisma } from '../../generated/prisma/client.js';
 
 /** One reason as it is kept: instants instead of slots, ids instead of names. What does not apply is left out. */
@@ -13,6 +14,8 @@ export interface StoredStep {
   readonly poolId?: string;
   /** The phase whose finish gives equipment back, when that is not the one it is out with. */
   readonly releasedBy?: string | null;
+  /** By which rule the other phase goes first with crew or equipment. */
+  readonly ahead?: Ahead;
   readonly link?: { readonly kind: string; readonly lagMinutes: number; readonly lagIn: string };
   readonly weather?: { readonly cause: string; readonly text: string; readonly hour?: string };
   readonly visit?: { readonly from: string; readonly to: string } | null;
@@ -24,6 +27,8 @@ export interface StoredStep {
 /** Why a phase sits where it sits: its own reasons, the binding one first, and the phase whose reasons lead on to today. */
 export interface StoredReason {
   readonly steps: readonly StoredStep[];
+  /** What else binds at the very instant of the first step: it starts earlier only when all of these give way. */
+  readonly ties?: readonly StoredStep[];
   readonly next: string | null;
 }
 

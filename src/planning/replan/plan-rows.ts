@@ -1,4 +1,5 @@
 import type { PlannedPhase as EnginePhase } from '../../../shared/schedule/model.js';
+import { Pass } from '../../../shared/schedule/pass.js';
 import { SLOT_MINUTES } from '../../../shared/schedule/slot.js';
 import type { Phase, Prisma } from '../../generated/prisma/client.js';
 import { type FinishCure, gatherFinishCures } from '../gather/gather-gates.js';
@@ -8,6 +9,8 @@ import type { StoredReason } from '../reasons/stored-reason.js';
 import type { ComputedPlan } from './compute-plan.js';
 import { storeConflict } from './store-conflict.js';
 import type { StoredConflict, StoredConflicts } from './stored-conflict.js';
+
+const NO_TIES: ReasonFacts['ties'] = new Map();
 
 type PhaseRow = Omit<Prisma.PlannedPhaseCreateManyInput, 'companyId' | 'planNumber'>;
 type VisitRow = Omit<Prisma.PlannedVisitCreateManyInput, 'companyId' | 'planNumber'>;
@@ -22,7 +25,7 @@ export interface PlanRows {
 /** Turns a computed plan into rows: instants for slots, and for what has happened the moments at which it did. */
 export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
   const { frame, plan } = computed;
-  const facts = factsOf(computed, rows);
+  const facts = { ...factsOf(computed, rows), ties: new Pass(computed.planned).ties() };
   const stored = new Map(rows.phases.map((phase) => [phase.id, phase]));
   const cures = gatherFinishCures(rows);
   const explained = plan.phases.map((phase) => ({
@@ -68,6 +71,7 @@ function factsOf({ plan, frame }: ComputedPlan, rows: PlanningRows): ReasonFacts
     frame,
     links: new Map(rows.links.map((link) => [link.id, link])),
     visits: new Map(plan.inspections.map((visit) => [visit.id, visit])),
+    ties: NO_TIES,
   };
 }
 

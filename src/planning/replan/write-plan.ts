@@ -76,7 +76,7 @@ export function causeOf({ lines }: Change): string {
 function differs(row: object, before: object | undefined): boolean {
   if (!before) return true;
   const { companyId: _c, planNumber: _n, ...rest } = before as Record<string, unknown>;
-  return fingerprint(row) !== fingerprint(rest);
+  return dates(row) !== dates(rest);
 }
 
 function isMoved(row: PlanRows['phases'][number], before: PlannedPhase | undefined): boolean {
@@ -96,5 +96,15 @@ function gone(before: Iterable<string>, after: readonly string[]): string[] {
 async function conflictsDiffer({ tx, ctx }: Change, number: number, next: PlanRows): Promise<boolean> {
   const row = await tx.plan.findUnique({ where: { companyId_number: { companyId: ctx.companyId, number } } });
   if (!row) return next.conflicts.conflicts.length > 0;
-  return fingerprint(row.conflicts) !== fingerprint(next.conflicts);
+  return dates(row.conflicts) !== dates(next.conflicts);
+}
+
+/**
+ * Everything but the rules by which others go first: a plan made again names "it stood before" where priority had put it first, and is
+ * the same plan. What was said first stays.
+ */
+function dates(value: unknown): string {
+  return fingerprint(
+    JSON.parse(JSON.stringify(value, (key, inner: unknown) => (key === 'ahead' ? undefined : inner))),
+  );
 }
