@@ -26,16 +26,39 @@ export function explain(plan: Plan, phaseId: string): ExplainStep[] {
     const phase = phases.get(next);
     if (!phase) break;
     if (seen.has(next)) {
-      // Phases that hold each other in place: the one that a person has fixed decides.
-      const named = steps.flatMap(({ reason }) => (reason.kind === 'equipment' ? [reason.phaseId] : []));
-      const fixed = [...seen, ...named].map((id) => phases.get(id)).find((one) => one?.fixedBy);
-      if (fixed) steps.push(stepOf(fixed, { kind: fixed.fixedBy!, at: fixed.start! }));
-      break;
+      next = outOfCircle(phases, seen, steps);
+      if (next === null) break;
+      continue;
     }
     seen.add(next);
     next = explainPhase(phase, visits, steps);
   }
   return steps;
+}
+
+/** Phases that hold each other in place: what lies behind the circle, and the phase to go on with. */
+function outOfCircle(
+  phases: ReadonlyMap<string, PlannedPhase>,
+  seen: ReadonlySet<string>,
+  steps: ExplainStep[],
+): string | null {
+  // Put off for the sake of what follows, and otherwise held by what made it ready.
+  const putOff = [...steps].reverse().flatMap(({ phaseId, reason }) => {
+    const id = reason.kind === 'mostLag' ? phaseId : reason.kind === 'validity' ? reason.phaseId : null;
+    const phase = id === null ? undefined : phases.get(id);
+    return phase ? [phase] : [];
+  });
+  for (const phase of putOff) {
+    if (steps.some((step) => step.phaseId === phase.id && step.reason === phase.readyReason)) continue;
+    steps.push(stepOf(phase, phase.readyReason));
+    return phase.readyReason.kind === 'link' ? phase.readyReason.phaseId : null;
+  }
+  // What a person has fixed decides.
+  const named = steps.flatMap(({ reason }) => (reason.kind === 'equipment' ? [reason.phaseId] : []));
+  const fixed = [...seen, ...named].map((id) => phases.get(id)).find((one) => one?.fixedBy);
+  if (fixed) steps.push(stepOf(fixed, { kind: fixed.fixedBy!, at: fixed.start! }));
+  else if (putOff.length > 0) steps.push(stepOf(putOff[0]!, { kind: 'now' }));
+  return null;
 }
 
 function stepOf(phase: PlannedPhase, reason: Reason): ExplainStep {
@@ -82,7 +105,7 @@ function explainPhase(
         const visit = visits.get(reason.inspectionId)!;
         steps.push({ phaseId: null, inspectionId: visit.id, at: visit.start, reason: visit.reason });
         const binds = visit.reason;
-        if (binds.kind === 'phase' || binds.kind === 'unplanned') return binds.phaseId;
+        if ('phaseId' in binds) return binds.phaseId;
         return null;
       }
       case 'weather':

@@ -104,17 +104,18 @@ export class Pass {
     return this.made;
   }
 
-  /** Whether places of the pass before can be kept at all. */
+  /**
+   * Whether places of the pass before can be kept: not where a visit may move for the sake of what waits for it, nor where what follows soon
+   * puts off what comes before, nor where a new pin meets other fixed starts.
+   */
   private canResume(changed: ReadonlySet<Node>, pins: readonly Node[]): boolean {
-    const { problem, generator } = this;
-    if (!generator.regular || this.impossible.edges.size > 0) return false;
-    if (problem.visits.some(({ inspection }) => inspection.validFor !== undefined)) return false;
-    if (pins.some((node) => node.holds.length > 0 || node.mosts.length > 0)) return false;
-    if ([...changed].some((node) => node.started)) return false;
-    return (
-      problem.nodes.every(({ mosts }) => mosts.length === 0) ||
-      impossibleLags(problem, this.order.onCycle).edges.size === 0
-    );
+    const { nodes, visits } = this.problem;
+    if (!this.generator.regular || visits.some(({ inspection }) => inspection.validFor !== undefined))
+      return false;
+    if (nodes.some(({ mosts }) => mosts.length > 0) || [...changed].some(({ started }) => started))
+      return false;
+    const alone = nodes.every((node) => !isFixed(node) || pins.includes(node));
+    return pins.length === 0 || (alone && pins.length === 1 && pins[0]!.holds.length === 0);
   }
 
   /**
@@ -248,6 +249,10 @@ export class Pass {
       plannedPhase(node, outcomes[node.index]!, floats.floats[node.index]!, now),
     );
   }
+}
+
+function isFixed({ started, pinned, frozen }: Node): boolean {
+  return started || pinned || frozen;
 }
 
 function plannedJob(

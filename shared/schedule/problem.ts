@@ -49,6 +49,7 @@ export interface Need {
 
 /** One hold of a phase. */
 export interface Hold {
+  readonly holder: Node;
   readonly hold: EquipmentHold;
   readonly pool: CompiledPool;
   /** Phase at whose finish it comes back; the holder itself where none is named. */
@@ -223,6 +224,7 @@ export class Problem {
     const { holds } = node.phase;
     if (!holds || holds.length === 0) return;
     node.holds = holds.map((hold) => ({
+      holder: node,
       hold,
       pool: this.poolById.get(hold.poolId)!,
       releaser: hold.untilPhaseId === undefined ? node : this.node(hold.untilPhaseId),

@@ -98,6 +98,8 @@ export class Replay {
       this.disturb(node, was);
       this.disturb(node, is);
       for (const { index } of node.dependents) this.stale[index] = 1;
+      // What it gives back is held for as long as it says.
+      for (const { holder } of node.releases) this.stale[holder.index] = 1;
     }
   }
 

@@ -1,6 +1,6 @@
 import { sortedById } from '../by-id.js';
 import type { Plan, PlanInput } from '../model.js';
-import { plan } from '../plan.js';
+import { Pass } from '../pass.js';
 import type { Decoder, Direction } from './decoder.js';
 import { inOrder } from './in-order.js';
 import { objectiveOf, type ObjectiveWeights } from './objective.js';
@@ -17,6 +17,8 @@ export class EngineDecoder implements Decoder {
   /** Phase ids, activity by activity. */
   readonly ids: readonly string[];
   private readonly fromHere: Int32Array;
+  /** Everything compiled once, for every order. */
+  private readonly pass: Pass;
 
   /**
    * @param first the plan of the input as it is: tails and durations are read from it
@@ -28,6 +30,7 @@ export class EngineDecoder implements Decoder {
     readonly bound: number,
     private readonly weights: ObjectiveWeights,
   ) {
+    this.pass = new Pass(input);
     this.ids = sortedById(input.phases).map(({ id }) => id);
     this.activities = this.ids.length;
     const phases = new Map(first.phases.map((phase) => [phase.id, phase]));
@@ -55,7 +58,7 @@ export class EngineDecoder implements Decoder {
   }
 
   decode(_direction: Direction, keys: Float64Array, _delay: number, starts: Int32Array): number {
-    const made = plan({ ...this.input, order: inOrder(this.ids, keys) });
+    const made = this.pass.whole(inOrder(this.ids, keys));
     made.phases.forEach(({ start }, i) => (starts[i] = start ?? this.input.horizon));
     return objectiveOf(this.input, made, this.weights).total;
   }
