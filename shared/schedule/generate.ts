@@ -6,7 +6,7 @@ import type { Bound } from './lower-bounds.js';
 import type { Conflict, Reason } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
 import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
-import type { CompiledPool, Edge, Node, Problem } from './problem.js';
+import { isFixed, type CompiledPool, type Edge, type Node, type Problem } from './problem.js';
 import type { Ranking } from './rank.js';
 import { RankQueue } from './rank-queue.js';
 import { FOREVER, Reads } from './reads.js';
@@ -112,7 +112,7 @@ export class Generator {
     for (const node of this.order.onCycle) {
       if (!node.started) this.state.settle(node, onCycle(node));
     }
-    for (const node of byRank) if (node.started || node.pinned || node.frozen) this.reserve(node);
+    for (const node of byRank) if (isFixed(node)) this.reserve(node);
     for (const node of byRank) if (node.started) this.settleReleases(node, this.state.mark());
     this.factsEnd = this.state.mark();
     this.drain();

@@ -16,7 +16,7 @@ import type {
 import { finishFrom } from './pinned.js';
 import { lateConflicts, orderConflicts } from './plan-conflicts.js';
 import { plannedPhase } from './planned-phase.js';
-import { Problem, type Node } from './problem.js';
+import { isFixed, Problem, type Node } from './problem.js';
 import { patchFor } from './problem-patch.js';
 import { Ranking } from './rank.js';
 import { Replay } from './replay.js';
@@ -114,8 +114,11 @@ export class Pass {
       return false;
     if (nodes.some(({ mosts }) => mosts.length > 0) || [...changed].some(({ started }) => started))
       return false;
-    const alone = nodes.every((node) => !isFixed(node) || pins.includes(node));
-    return pins.length === 0 || (alone && pins.length === 1 && pins[0]!.holds.length === 0);
+    if (pins.length === 0) return true;
+    const [pin] = pins;
+    return (
+      pins.length === 1 && pin!.holds.length === 0 && nodes.every((node) => node === pin || !isFixed(node))
+    );
   }
 
   /**
@@ -136,8 +139,8 @@ export class Pass {
       replay.disturbReservation(node, state.reservationOf(node));
       state.unreserve(node);
     }
-    for (const node of this.ranking.byRank) {
-      if (!pins.includes(node) || !node.pinned) continue;
+    for (const node of pins) {
+      if (!node.pinned) continue;
       generator.reserve(node);
       replay.disturbReservation(node, state.reservationOf(node));
     }
@@ -176,8 +179,10 @@ export class Pass {
     return node.choices.flatMap(({ crewIndex: crew, hours }) => {
       const stretches: Reservation[] = [];
       if (was?.placed) stretches.push({ crew, from: was.start, to: was.finish, started: false });
-      const to = at === undefined ? null : (finishFrom(node, hours, at) ?? this.problem.end);
-      if (at !== undefined && to !== null) stretches.push({ crew, from: at, to, started: false });
+      if (at !== undefined) {
+        const to = finishFrom(node, hours, at) ?? this.problem.end;
+        stretches.push({ crew, from: at, to, started: false });
+      }
       return stretches;
     });
   }
@@ -249,10 +254,6 @@ export class Pass {
       plannedPhase(node, outcomes[node.index]!, floats.floats[node.index]!, now),
     );
   }
-}
-
-function isFixed({ started, pinned, frozen }: Node): boolean {
-  return started || pinned || frozen;
 }
 
 function plannedJob(

@@ -197,7 +197,7 @@ export class Problem {
     let hours = byCalendar.get(calendarId);
     if (!hours) {
       const own = calendarId === null ? this.always : this.calendar(calendarId);
-      hours = { calendarId, own, workable: own.without(node.weather?.closed ?? []) };
+      hours = hoursUnder(calendarId, own, node.weather);
       byCalendar.set(calendarId, hours);
     }
     return hours;
@@ -332,6 +332,20 @@ export class Problem {
 /** The crew a phase was promised or last planned with. */
 export function preferredCrew(node: Node): string | undefined {
   return node.phase.commitment?.crewId ?? node.phase.previous?.crewId;
+}
+
+/** Whether a person, a promise or what has happened decides where a phase starts. */
+export function isFixed({ started, pinned, frozen }: Node): boolean {
+  return started || pinned || frozen;
+}
+
+/** Open hours under some weather. */
+export function hoursUnder(
+  calendarId: string | null,
+  own: CompiledCalendar,
+  weather: WeatherCover | null,
+): Hours {
+  return { calendarId, own, workable: own.without(weather?.closed ?? []) };
 }
 
 /** Whether a link still has a say in where its successor sits. */

@@ -38,10 +38,9 @@ export class Ranking {
   constructor(
     private readonly problem: Problem,
     sequence: readonly Node[],
-    order: readonly string[] | undefined = problem.input.order,
   ) {
     const { nodes } = problem;
-    this.listed = placesOf(order ?? []);
+    this.listed = placesOf(problem.input.order ?? []);
     this.places = Int32Array.from(sequence, ({ index }) => index);
     this.tails = new Float64Array(nodes.length);
     this.keys = new Array<Key>(nodes.length);

@@ -1,9 +1,9 @@
 import { bestPlace } from './best-place.js';
 import { CompiledCalendar } from './compiled-calendar.js';
 import type { Bound } from './lower-bounds.js';
-import type { Reason, WeatherHold } from './model.js';
+import type { Gate, Reason, WeatherHold } from './model.js';
 import type { Placement } from './outcome.js';
-import type { Choice, Node } from './problem.js';
+import { hoursUnder, type Choice, type Node } from './problem.js';
 import { Reads } from './reads.js';
 import type { State } from './state.js';
 import { WeatherCover } from './weather-cover.js';
@@ -80,26 +80,15 @@ function takeOut(state: State, cause: Reason): (() => void)[] {
 
 /** The phase as if a cause of its own did not hold it. */
 function freed(state: State, node: Node, cause: Reason): Node {
-  const { gates } = node.phase;
-  const withoutGate = (id: string): Node => ({
-    ...node,
-    phase: {
-      ...node.phase,
-      gates: (gates ?? []).filter((gate) => gate.kind === 'inspection' || gate.id !== id),
-    },
-  });
   switch (cause.kind) {
     case 'link':
       return { ...node, ins: node.ins.filter(({ link }) => link.id !== cause.linkId) };
     case 'clearance':
     case 'cure':
     case 'notBefore':
-      return withoutGate(cause.id);
     case 'inspection': {
-      const open = (gates ?? []).filter(
-        (gate) => gate.kind !== 'inspection' || gate.inspectionId !== cause.inspectionId,
-      );
-      return { ...node, phase: { ...node.phase, gates: open } };
+      const gates = node.phase.gates!.filter((gate) => !isGateOf(gate, cause));
+      return { ...node, phase: { ...node.phase, gates } };
     }
     case 'weather': {
       const sets = node.weather!.sets.map((set) => ({
@@ -115,6 +104,13 @@ function freed(state: State, node: Node, cause: Reason): Node {
   }
 }
 
+/** Whether a gate is the one that a reason speaks of. */
+function isGateOf(gate: Gate, cause: Extract<Reason, { kind: Gate['kind'] }>): boolean {
+  return gate.kind === 'inspection'
+    ? cause.kind === 'inspection' && gate.inspectionId === cause.inspectionId
+    : cause.kind !== 'inspection' && gate.id === cause.id;
+}
+
 /** Whether a hold is the one that a reason speaks of. */
 function closesUntil(hold: WeatherHold, { until, cause }: Extract<Reason, { kind: 'weather' }>): boolean {
   return hold.to === until && JSON.stringify(hold.cause) === JSON.stringify(cause);
@@ -123,13 +119,12 @@ function closesUntil(hold: WeatherHold, { until, cause }: Extract<Reason, { kind
 function under(node: Node, weather: WeatherCover): Node {
   const choices = node.choices.map((choice): Choice => {
     const { calendarId, own } = choice.hours;
-    return { ...choice, hours: { calendarId, own, workable: own.without(weather.closed) } };
+    return { ...choice, hours: hoursUnder(calendarId, own, weather) };
   });
   return { ...node, weather, choices };
 }
 
 function alwaysOpen({ problem }: State, node: Node): Node {
-  const own = CompiledCalendar.always(problem.end);
-  const hours = { calendarId: null, own, workable: own.without(node.weather?.closed ?? []) };
+  const hours = hoursUnder(null, CompiledCalendar.always(problem.end), node.weather);
   return { ...node, choices: node.choices.map((choice): Choice => ({ ...choice, hours })) };
 }

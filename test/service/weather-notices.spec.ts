@@ -62,22 +62,26 @@ const CAUSES = storeCauses([
   },
 ]);
 
+/** The row of a hold of the phase on the 7th from 7:00 to 12:00 in New York. */
+const heldRow = () => ({
+  companyId: house.company.id,
+  siteId: bare.site.id,
+  phaseId: bare.phase.id,
+  cause: 'forecast' as const,
+  startsAt: at('2031-01-07T12:00:00Z'),
+  endsAt: at('2031-01-07T17:00:00Z'),
+});
+
 /** A hold of the phase on the 7th from 7:00 to 12:00 in New York, with the outbox row of its opening. */
 const open = (changes: Partial<Prisma.WeatherHoldUncheckedCreateInput> = {}): Promise<WeatherHold> =>
   bench.change(house.company, async (change) => {
-    const startsAt = at('2031-01-07T12:00:00Z');
-    const endsAt = at('2031-01-07T17:00:00Z');
+    const row = heldRow();
     const hold = await change.tx.weatherHold.create({
       data: {
-        companyId: house.company.id,
-        siteId: bare.site.id,
-        phaseId: bare.phase.id,
-        cause: 'forecast',
-        startsAt,
-        endsAt,
+        ...row,
         reason: 'Too cold for sealant: 35 °F, under 40 °F',
         detail: CAUSES,
-        told: toTell(startsAt, endsAt, ['cold']),
+        told: toTell(row.startsAt, row.endsAt, ['cold']),
         tellings: 1,
         ...changes,
       },
@@ -141,21 +145,15 @@ describe('a hold of the weather', () => {
 
   test('is not told when it was lifted before anybody heard of it, nor is its lifting', async () => {
     const hold = await bench.change(house.company, async (change) => {
-      const startsAt = at('2031-01-07T12:00:00Z');
       const row = await change.tx.weatherHold.create({
         data: {
-          companyId: house.company.id,
-          siteId: bare.site.id,
-          phaseId: bare.phase.id,
-          cause: 'forecast',
-          startsAt,
-          endsAt: at('2031-01-07T17:00:00Z'),
+          ...heldRow(),
           reason: 'cold',
           tellings: 1,
           liftedAt: change.now,
         },
       });
-      await tellHolds(change, [{ id: row.id, startsAt, telling: 1 }]);
+      await tellHolds(change, [{ id: row.id, startsAt: row.startsAt, telling: 1 }]);
       return row;
     });
     await workedOff();
@@ -166,20 +164,16 @@ describe('a hold of the weather', () => {
 
   test('is told by its newest telling only', async () => {
     await bench.change(house.company, async (change) => {
-      const startsAt = at('2031-01-07T12:00:00Z');
       const row = await change.tx.weatherHold.create({
         data: {
-          companyId: house.company.id,
-          siteId: bare.site.id,
-          phaseId: bare.phase.id,
-          cause: 'forecast',
-          startsAt,
+          ...heldRow(),
           endsAt: at('2031-01-07T20:00:00Z'),
           reason: 'cold',
           tellings: 2,
         },
       });
-      for (const telling of [1, 2]) await tellHolds(change, [{ id: row.id, startsAt, telling }]);
+      for (const telling of [1, 2])
+        await tellHolds(change, [{ id: row.id, startsAt: row.startsAt, telling }]);
     });
     await settled('sent');
     expect(got('Weather hold moved')).toEqual(['crew', 'foreman', 'office']);

@@ -1,5 +1,5 @@
 import { objectiveOf } from '../../../shared/schedule/improve/objective.js';
-import { plan } from '../../../shared/schedule/plan.js';
+import { Pass } from '../../../shared/schedule/pass.js';
 import type { Improvement, Prisma } from '../../generated/prisma/client.js';
 import type { Change } from '../../platform/change/change.js';
 import { fingerprint } from '../../platform/change/fingerprint.js';
@@ -78,7 +78,8 @@ function lookAgain(run: Improvement, order: readonly string[], { rows, computed,
   const input = improvableInput(computed.planned);
   const weights = readWeights(run.weights);
   const planned = { ...input, order };
-  const improved = { ...computed, planned, plan: plan(planned) };
+  const pass = new Pass(planned);
+  const improved = { ...computed, planned, plan: pass.plan, pass };
   const found = planRows(improved, rows);
   const said = readOutcome(run.outcome);
   const factsMoved = fingerprint(input) !== run.inputHash;

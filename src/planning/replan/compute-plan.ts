@@ -1,5 +1,5 @@
 import type { Plan, PlanInput } from '../../../shared/schedule/model.js';
-import { plan } from '../../../shared/schedule/plan.js';
+import { Pass } from '../../../shared/schedule/pass.js';
 import { frameOf, gather } from '../gather/gather.js';
 import type { PlanningRows } from '../gather/rows.js';
 import { FIRST_HORIZON_DAYS, type TimeFrame } from '../gather/time-frame.js';
@@ -14,6 +14,8 @@ export interface ComputedPlan {
   /** The same with promised phases held to their crews: `plan` is the plan of this, slot for slot. */
   readonly planned: PlanInput;
   readonly plan: Plan;
+  /** The pass that made it. */
+  readonly pass: Pass;
 }
 
 /** Plans the rows at a moment, in the given order where there is one; the horizon grows until everything fits. */
@@ -35,18 +37,19 @@ export function computePlan(
  * A promise names the crew too. Outside the freeze window the engine would change it for one that is through a little earlier; so promised phases
  * are planned with their own crew first, and only those that come later than promised may have another.
  */
-export function planKeepingCrews(input: PlanInput): Pick<ComputedPlan, 'planned' | 'plan'> {
+export function planKeepingCrews(input: PlanInput): Pick<ComputedPlan, 'planned' | 'plan' | 'pass'> {
   const own = withOwnCrews(input, () => true);
-  const first = plan(own);
-  const starts = new Map(first.phases.map(({ id, start }) => [id, start]));
+  const first = new Pass(own);
+  const starts = new Map(first.plan.phases.map(({ id, start }) => [id, start]));
   const late = new Set(
     input.phases
       .filter(({ id, commitment }) => commitment?.crewId !== undefined && starts.get(id) !== commitment.start)
       .map(({ id }) => id),
   );
-  if (late.size === 0) return { planned: own, plan: first };
+  if (late.size === 0) return { planned: own, plan: first.plan, pass: first };
   const planned = withOwnCrews(input, (id) => !late.has(id));
-  return { planned, plan: plan(planned) };
+  const pass = new Pass(planned);
+  return { planned, plan: pass.plan, pass };
 }
 
 function withOwnCrews(input: PlanInput, keep: (phaseId: string) => boolean): PlanInput {

@@ -1,5 +1,4 @@
 import type { PlannedPhase as EnginePhase } from '../../../shared/schedule/model.js';
-import { Pass } from '../../../shared/schedule/pass.js';
 import { SLOT_MINUTES } from '../../../shared/schedule/slot.js';
 import type { Phase, Prisma } from '../../generated/prisma/client.js';
 import { type FinishCure, gatherFinishCures } from '../gather/gather-gates.js';
@@ -25,7 +24,7 @@ export interface PlanRows {
 /** Turns a computed plan into rows: instants for slots, and for what has happened the moments at which it did. */
 export function planRows(computed: ComputedPlan, rows: PlanningRows): PlanRows {
   const { frame, plan } = computed;
-  const facts = { ...factsOf(computed, rows), ties: new Pass(computed.planned).ties() };
+  const facts = { ...factsOf(computed, rows), ties: computed.pass.ties() };
   const stored = new Map(rows.phases.map((phase) => [phase.id, phase]));
   const cures = gatherFinishCures(rows);
   const explained = plan.phases.map((phase) => ({
