@@ -1,8 +1,10 @@
 import { gateBounds, readyBound, type Bound } from './lower-bounds.js';
+import type { Placement } from './outcome.js';
 import { probe, type Probed } from './probe.js';
 import type { Choice, Hours, Node } from './problem.js';
-import { FOREVER, type Reads } from './reads.js';
-import { findEarliest, type Found, type NotFound } from './search.js';
+import type { Reads } from './reads.js';
+import { FOREVER } from './view.js';
+import { findEarliest, type NotFound } from './search.js';
 import type { Slot } from './slot.js';
 import type { State } from './state.js';
 
@@ -19,7 +21,7 @@ export function bestPlace(
   choices: readonly Choice[],
   floors: readonly Bound[],
   reads: Reads,
-): Found | NotFound {
+): Placement | NotFound {
   const gates = gatesOf(state, node);
   const bounds = floors.length === 0 ? gates : [...gates, ...floors];
   const first = choices[0]!;
@@ -30,7 +32,10 @@ export function bestPlace(
   let bestReady = ready;
   let start = FOREVER;
   let finish = FOREVER;
+  let soonest = -1;
   for (const choice of choices) {
+    // Nobody who works the same hours can be sooner than hours and weather let anybody.
+    if (start === soonest && choice.hours === best!.hours) continue;
     const from = choice.hours === hours ? ready : readyOf(state, node, choice.hours);
     if (!from) continue;
     const latest = best && choice.hours === best.hours ? start - 1 : start;
@@ -39,13 +44,13 @@ export function bestPlace(
     if (PROBED.start < 0 || (PROBED.start === start && PROBED.finish >= finish)) continue;
     best = choice;
     bestReady = from;
-    ({ start, finish } = PROBED);
+    ({ start, finish, first: soonest } = PROBED);
   }
   return placeWith(state, node, best ?? first, best ? bestReady : ready, bounds, reads);
 }
 
 /** What a probe tells: read at once, before the next. */
-const PROBED: Probed = { start: -1, finish: -1, reach: 0 };
+const PROBED: Probed = { start: -1, finish: -1, first: -1, reach: 0 };
 
 function readyOf(state: State, node: Node, hours: Hours): Bound | null {
   return readyBound(node, hours, state.outcomes, state.problem.input.now);
@@ -64,17 +69,17 @@ function placeWith(
   ready: Bound | null,
   bounds: readonly Bound[],
   reads: Reads,
-): Found | NotFound {
+): Placement | NotFound {
   if (!ready) {
     const { calendarId } = choice.hours;
     return {
-      found: false,
+      placed: false,
       reason: { kind: 'calendar', calendarId, until: state.problem.end },
       pool: null,
     };
   }
   const place = findEarliest(state, node, choice, ready, bounds);
-  reads.add(node, ready.at, place.found ? place.finish : FOREVER);
+  reads.add(node, ready.at, place.placed ? place.finish : FOREVER);
   return place;
 }
 

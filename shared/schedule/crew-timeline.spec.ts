@@ -3,8 +3,9 @@ import { CompiledCalendar } from './compiled-calendar.js';
 import { CrewTimeline } from './crew-timeline.js';
 import { slot } from './slot.js';
 import { workdays } from './spec-input.js';
+import { View } from './view.js';
 
-const timeline = (): CrewTimeline => new CrewTimeline(CompiledCalendar.of(workdays(9)));
+const timeline = (): CrewTimeline => new CrewTimeline(CompiledCalendar.of(workdays(9)), new View(50));
 
 test('gaps without enough working time are passed over, whatever the clock says', () => {
   const crew = timeline();

@@ -1,6 +1,7 @@
 import type { CompiledCalendar } from './compiled-calendar.js';
 import type { Interval } from './model.js';
 import type { Slot, SlotCount } from './slot.js';
+import { FOREVER, type View } from './view.js';
 
 /** Words a stretch takes in the timeline's array: from, to, working slots before each, owner. */
 const WIDTH = 5;
@@ -13,9 +14,15 @@ export class CrewTimeline {
   private size = 0;
   private words = new Int32Array(16 * WIDTH);
 
-  constructor(private readonly hours: CompiledCalendar) {}
+  /**
+   * @param view which owners are seen; the others are taken out of the way of whatever is entered
+   */
+  constructor(
+    private readonly hours: CompiledCalendar,
+    private readonly view: View,
+  ) {}
 
-  /** Index of the first stretch that ends after `t`. */
+  /** Index of the first stretch that ends after `t`, seen or not. */
   private after(t: number): number {
     const { words } = this;
     let low = 0;
@@ -26,6 +33,13 @@ export class CrewTimeline {
       else high = middle;
     }
     return low;
+  }
+
+  /** Index of the first stretch from `i` on that is seen and begins before `to`; -1 for none. */
+  private seenBefore(to: number, i: number): number {
+    const { words, size, view } = this;
+    for (; i < size && words[i * WIDTH]! < to; i++) if (view.sees(words[i * WIDTH + 4]!)) return i;
+    return -1;
   }
 
   /** When stretch `i` begins. */
@@ -45,8 +59,7 @@ export class CrewTimeline {
 
   /** The first stretch that overlaps `from`–`to`; -1 when the crew is free. */
   firstIn(from: Slot, to: Slot): number {
-    const i = this.after(from);
-    return i < this.size && this.words[i * WIDTH]! < to ? i : -1;
+    return this.seenBefore(to, this.after(from));
   }
 
   /**
@@ -57,15 +70,15 @@ export class CrewTimeline {
    * @returns the stretch; -1 when the crew is free
    */
   blockedBy(from: Slot, to: Slot, slots: SlotCount, working: boolean): number {
-    const { words, size } = this;
-    let i = this.after(from);
-    if (i >= size || words[i * WIDTH]! >= to) return -1;
+    const { words, size, view } = this;
+    let last = this.seenBefore(to, this.after(from));
+    if (last < 0) return -1;
     const at = working ? 2 : 0;
-    for (; i + 1 < size; i++) {
-      const here = i * WIDTH + at;
-      if (words[here + WIDTH]! - words[here + 1]! >= slots) break;
+    for (let i = last + 1; i < size; i++) {
+      if (words[i * WIDTH + at]! - words[last * WIDTH + at + 1]! >= slots) break;
+      if (view.sees(words[i * WIDTH + 4]!)) last = i;
     }
-    return i;
+    return last;
   }
 
   /**
@@ -73,7 +86,7 @@ export class CrewTimeline {
    * there is none.
    */
   firstOutside(from: Slot, to: Slot, free: CompiledCalendar): number {
-    for (let i = this.after(from); i < this.size && this.fromOf(i) < to; i++) {
+    for (let i = this.firstIn(from, to); i >= 0; i = this.seenBefore(to, i + 1)) {
       const a = Math.max(from, this.fromOf(i));
       const b = Math.min(to, this.toOf(i));
       if (free.worked(b) - free.worked(a) < b - a) return i;
@@ -86,6 +99,7 @@ export class CrewTimeline {
    * @returns index of the phase it was already taken by; -1 for none
    */
   take(from: Slot, to: Slot, owner: number): number {
+    if (this.view.until < FOREVER) this.drop(from, to, (one) => !this.view.sees(one));
     let i = this.after(from);
     const clash = i < this.size && this.fromOf(i) < to ? this.ownerOf(i) : -1;
     let at: number = from;
@@ -100,9 +114,13 @@ export class CrewTimeline {
 
   /** Gives back what a phase has taken between two instants. */
   release(from: Slot, to: Slot, owner: number): void {
+    this.drop(from, to, (one) => one === owner);
+  }
+
+  private drop(from: Slot, to: Slot, isTo: (owner: number) => boolean): void {
     const { words } = this;
     for (let i = this.after(from); i < this.size && this.fromOf(i) < to;) {
-      if (this.ownerOf(i) !== owner) {
+      if (!isTo(this.ownerOf(i))) {
         i++;
         continue;
       }

@@ -7,16 +7,8 @@ import { edgeBinds, type Node, type Visit } from './problem.js';
 import { slot, type Slot, type SlotCount } from './slot.js';
 import type { State } from './state.js';
 
-/** How far a phase can slip, in its own open time. */
-export interface Floats {
-  readonly total: SlotCount;
-  readonly free: SlotCount;
-}
-
-interface Latest {
-  readonly start: Slot;
-  readonly finish: Slot;
-}
+/** No float: what is finished or has no place. */
+const NONE = -(2 ** 31);
 
 /**
  * The backward pass. Late dates honour links, inspections, hours and weather and end at the job's planned finish; other work for the same
@@ -25,10 +17,11 @@ interface Latest {
  * bound the free float only: with total float what comes before slips along.
  */
 export class FloatPass {
-  /** Floats of each phase; null for what is finished or has no place. */
-  readonly floats: (Floats | null)[];
-  private readonly latest: (Latest | undefined)[];
-  private readonly visitLatest = new Map<Visit, number>();
+  private readonly total: Int32Array;
+  private readonly free: Int32Array;
+  /** Latest start and finish of each phase; `NONE` where it has no place. */
+  private readonly lateStart: Int32Array;
+  private readonly lateFinish: Int32Array;
   private readonly ends: Float64Array;
   /** Indexes of phases, prerequisites first. */
   private readonly places: Int32Array;
@@ -41,17 +34,28 @@ export class FloatPass {
     sequence: readonly Node[],
   ) {
     const { nodes, jobs } = state.problem;
-    this.floats = nodes.map(() => null);
-    this.latest = new Array<Latest | undefined>(nodes.length).fill(undefined);
+    this.total = new Int32Array(nodes.length);
+    this.free = new Int32Array(nodes.length);
+    this.lateStart = new Int32Array(nodes.length);
+    this.lateFinish = new Int32Array(nodes.length);
     this.ends = new Float64Array(jobs.length);
     this.places = Int32Array.from(sequence, ({ index }) => index);
   }
 
+  /** How far a phase can slip before its job finishes later, in its own open time; null for what is finished or has no place. */
+  totalOf({ index }: Node): SlotCount | null {
+    const total = this.total[index]!;
+    return total === NONE ? null : total;
+  }
+
+  /** How far it can slip before anything after it moves. */
+  freeOf({ index }: Node): SlotCount | null {
+    return this.total[index] === NONE ? null : this.free[index]!;
+  }
+
   /** Goes over everything. */
   all(): void {
-    this.latest.fill(undefined);
-    this.floats.fill(null);
-    this.visitLatest.clear();
+    for (const numbers of [this.total, this.free, this.lateStart, this.lateFinish]) numbers.fill(NONE);
     const { nodes, jobs } = this.state.problem;
     for (let job = 0; job < jobs.length; job++) this.findEnd(job);
     for (let i = this.places.length - 1; i >= 0; i--) this.rate(nodes[this.places[i]!]!);
@@ -59,18 +63,19 @@ export class FloatPass {
 
   /**
    * Goes over what may have changed: phases placed anew, what comes before them, and jobs that end at another time. Only for plans in which
-   * everything has its place and no visit is waited for.
+   * everything has its place.
    * @returns phases whose floats are not what they were
    */
   some(renewed: ReadonlySet<Node>): Set<Node> {
     const { nodes, phasesOf } = this.state.problem;
-    const { places } = this;
+    const { places, total, free, lateStart, lateFinish } = this;
     const due = new Uint8Array(nodes.length);
     const jobs = new Set<number>();
     for (const node of renewed) {
       jobs.add(node.jobIndex);
       due[node.index] = 1;
       for (const { from } of node.ins) due[from.index] = 1;
+      for (const { after } of node.visitsAfter) for (const { index } of after) due[index] = 1;
     }
     for (const job of jobs) {
       if (this.findEnd(job)) for (const { index } of phasesOf[job]!) due[index] = 1;
@@ -80,14 +85,16 @@ export class FloatPass {
       const index = places[i]!;
       if (due[index] === 0) continue;
       const node = nodes[index]!;
-      const [latest, floats] = [this.latest[index], this.floats[index]];
+      const start = lateStart[index];
+      const finish = lateFinish[index];
+      const slack = total[index];
+      const own = free[index];
       this.rate(node);
-      const [later, now] = [this.latest[index], this.floats[index]];
-      if (latest?.start !== later?.start || latest?.finish !== later?.finish) {
+      if (start !== lateStart[index] || finish !== lateFinish[index]) {
         for (const { from } of node.ins) due[from.index] = 1;
+        for (const { after } of node.visits) for (const { index: before } of after) due[before] = 1;
       }
-      if (floats?.total === now?.total && floats?.free === now?.free) this.floats[index] = floats ?? null;
-      else changed.add(node);
+      if (slack !== total[index] || own !== free[index]) changed.add(node);
     }
     return changed;
   }
@@ -106,70 +113,82 @@ export class FloatPass {
   }
 
   private rate(node: Node): void {
-    const placed = this.state.outcomes[node.index];
+    const { index } = node;
+    const { outcomes } = this.state;
+    const placed = outcomes[index];
     if (!placed?.placed) return;
     let finish = this.ends[node.jobIndex]!;
     let start = Infinity;
     let soonFinish = finish;
     let soonStart = start;
     for (const edge of node.outs) {
-      const to = this.state.outcomes[edge.to.index];
-      const late = this.latest[edge.to.index];
+      const to = outcomes[edge.to.index];
       if (!to?.placed || !edgeBinds(edge)) continue;
       const { link } = edge;
       const ends = toFinish(link.kind);
-      const soon = lagBefore(link, ends ? to.finish : to.start, to.hours.own);
-      const at = late && lagBefore(link, ends ? late.finish : late.start, to.hours.own);
+      const { own } = to.hours;
+      const soon = lagBefore(link, ends ? to.finish : to.start, own);
+      const late = (ends ? this.lateFinish : this.lateStart)[edge.to.index]!;
+      const at = late === NONE ? Infinity : lagBefore(link, late as Slot, own);
       if (fromFinish(link.kind)) {
         if (soon < soonFinish) soonFinish = soon;
-        if (at !== undefined && at < finish) finish = at;
+        if (at < finish) finish = at;
       } else {
         if (soon < soonStart) soonStart = soon;
-        if (at !== undefined && at < start) start = at;
+        if (at < start) start = at;
       }
     }
     for (const visit of node.visitsAfter) {
       if (visit.inspection.state.kind === 'passed') continue;
-      const at = this.visitLatest.get(visit);
-      if (at !== undefined && at < finish) finish = at;
+      finish = Math.min(finish, this.latestOf(visit));
       const soon = this.state.visitOf(visit).start;
       if (soon !== null && soon < soonFinish) soonFinish = soon;
     }
-    const last = latestPlace(node, placed, finish, start);
-    this.latest[node.index] = last;
-    for (const visit of node.visits) this.noteVisit(visit, last.start);
+    const late = latestStart(node, placed, finish, start);
+    this.lateStart[index] = late;
+    this.lateFinish[index] = node.started
+      ? finish
+      : (finishFrom(node, placed.hours, late as Slot) ?? placed.finish);
     if (node.finished) return;
-    const free =
-      soonFinish === finish && soonStart === start ? last : latestPlace(node, placed, soonFinish, soonStart);
-    const slack = slip(node, placed, free);
-    this.floats[node.index] = {
-      total: slip(node, placed, last),
-      free: node.ins.some(hasMost) ? this.withinMosts(node, placed, slack) : slack,
-    };
+    const { own } = placed.hours;
+    if (node.started) {
+      const worked = own.worked(placed.finish);
+      this.total[index] = own.worked(finish) - worked;
+      this.free[index] = this.withinMosts(node, placed, own.worked(soonFinish) - worked);
+      return;
+    }
+    const worked = own.worked(placed.start);
+    const same = soonFinish === finish && soonStart === start;
+    const soon = same ? late : latestStart(node, placed, soonFinish, soonStart);
+    this.total[index] = own.worked(late) - worked;
+    this.free[index] = this.withinMosts(node, placed, own.worked(soon) - worked);
   }
 
   /** The free float that leaves every greatest lag to this phase kept. */
   private withinMosts(node: Node, placed: Placement, slack: SlotCount): SlotCount {
     let least = slack;
     for (const edge of node.ins) {
+      if (edge.link.mostLag === undefined) continue;
       const from = this.state.outcomes[edge.from.index];
-      if (!hasMost(edge) || !from?.placed || !edgeBinds(edge)) continue;
+      if (!from?.placed || !edgeBinds(edge)) continue;
       while (least > 0 && overrun(edge, from, slipped(node, placed, least))) least--;
     }
     return least;
   }
 
-  /** Latest start of a visit that still ends before a gated phase's latest start. */
-  private noteVisit(visit: Visit, phaseStart: Slot): void {
+  /** Latest start of a visit that still ends before the latest starts of those that wait for it. */
+  private latestOf(visit: Visit): number {
     const planned = this.state.visitOf(visit);
-    const length = visit.inspection.visit;
-    const at = planned.state === 'booked' ? planned.start : visit.hours.gapBefore(phaseStart, length);
-    if (at !== null) this.visitLatest.set(visit, Math.min(this.visitLatest.get(visit) ?? Infinity, at));
+    let latest = Infinity;
+    for (const { index, started } of visit.gated) {
+      const start = this.lateStart[index]!;
+      if (started || start === NONE) continue;
+      const booked = planned.state === 'booked' ? planned.start : null;
+      const at = booked ?? visit.hours.gapBefore(start, visit.inspection.visit);
+      if (at !== null && at < latest) latest = at;
+    }
+    return latest;
   }
-}
-
-function hasMost({ link }: Node['ins'][number]): boolean {
-  return link.mostLag !== undefined;
 }
 
 /** A phase so many of its own open slots later. */
@@ -179,17 +198,16 @@ function slipped(node: Node, placed: Placement, slots: SlotCount): Placement {
   return { ...placed, start, finish: finishFrom(node, placed.hours, start) ?? placed.finish };
 }
 
-/** The latest dates inside the bounds; the planned ones where the hours leave no other. */
-function latestPlace(node: Node, placed: Placement, byFinish: number, byStart: number): Latest {
-  if (node.started) return { start: placed.start, finish: byFinish as Slot };
-  const { hours } = placed;
-  let start = latestStart(node, placed, byFinish as Slot);
+/** The latest start inside the bounds; the planned one where the hours leave no other, or it is a fact. */
+function latestStart(node: Node, placed: Placement, byFinish: number, byStart: number): number {
+  if (node.started) return placed.start;
+  let start = latestBefore(node, placed, byFinish as Slot);
   if (start !== null && byStart < start) start = snapBack(node, placed, byStart as Slot);
-  if (start === null) return placed;
-  return { start, finish: finishFrom(node, hours, start) ?? placed.finish };
+  return start ?? placed.start;
 }
 
-function latestStart(node: Node, { hours }: Placement, finish: Slot): Slot | null {
+/** The latest start with which it finishes by an instant. */
+function latestBefore(node: Node, { hours }: Placement, finish: Slot): Slot | null {
   const { duration } = node.phase;
   if (duration.kind === 'work' && node.length > 0) {
     return duration.mode === 'interruptible'
@@ -214,11 +232,4 @@ function lastOpen(hours: CompiledCalendar, t: Slot, instant: boolean): Slot | nu
   const count = hours.worked(t);
   if (count === 0) return null;
   return instant ? hours.reach(count) : hours.at(count - 1);
-}
-
-function slip(node: Node, placed: Placement, latest: Latest): SlotCount {
-  const { own } = placed.hours;
-  return node.started
-    ? own.worked(latest.finish) - own.worked(placed.finish)
-    : own.worked(latest.start) - own.worked(placed.start);
 }

@@ -1,10 +1,11 @@
 import { bestPlace } from './best-place.js';
 import type { Bound } from './lower-bounds.js';
 import type { Reason } from './model.js';
+import type { Placement } from './outcome.js';
 import type { FixedPlace } from './pinned.js';
 import type { Node } from './problem.js';
 import type { Reads } from './reads.js';
-import type { Found, NotFound } from './search.js';
+import type { NotFound } from './search.js';
 import type { State } from './state.js';
 
 /**
@@ -17,9 +18,9 @@ export function placeFrozen(state: State, node: Node, floors: readonly Bound[], 
   const own = all.filter(({ crew }) => crew?.id === crewId);
   const floor: Bound = { at: committed, reason: { kind: 'commitment', at: committed } };
   const kept = bestPlace(state, node, own.length > 0 ? own : all, [...floors, floor], reads);
-  if (kept.found && kept.start === committed) return { place: kept, conflicts: [] };
+  if (kept.placed && kept.start === committed) return { place: kept, conflicts: [] };
   const moved = own.length > 0 ? bestPlace(state, node, all, [...floors, floor], reads) : kept;
-  if (!moved.found) return { place: moved, conflicts: [] };
+  if (!moved.placed) return { place: moved, conflicts: [] };
   const { start } = moved;
   const conflict = {
     code: 'commitmentBroken',
@@ -32,7 +33,7 @@ export function placeFrozen(state: State, node: Node, floors: readonly Bound[], 
 }
 
 /** What kept it from its slot: not the commitment itself, which only held it there. */
-function causeOf(place: Found | NotFound): Reason {
-  if (place.reason.kind !== 'commitment' || !place.found) return place.reason;
+function causeOf(place: Placement | NotFound): Reason {
+  if (place.reason.kind !== 'commitment' || !place.placed) return place.reason;
   return place.trail[place.trail.length - 1]!.reason;
 }

@@ -1,20 +1,21 @@
 import { bestPlace, NO_BOUNDS } from './best-place.js';
 import type { Order } from './cycles.js';
 import { placeFrozen } from './frozen.js';
-import { overrun, startForPoint } from './greatest-lag.js';
+import { tooLate, type Late } from './too-late.js';
 import type { Bound } from './lower-bounds.js';
 import type { Conflict, Reason } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
 import { finishFrom, placePinned, type FixedPlace } from './pinned.js';
 import { isFixed, type CompiledPool, type Edge, type Node, type Problem } from './problem.js';
 import type { Ranking } from './rank.js';
-import { RankQueue } from './rank-queue.js';
-import { FOREVER, Reads } from './reads.js';
-import type { Block, Replay } from './replay.js';
+import { Reads } from './reads.js';
+import { SettlingOrder } from './settling-order.js';
 import { slot, type Slot } from './slot.js';
 import type { Shortage } from './stock-profile.js';
 import { placeFinished, placeStarted } from './started.js';
 import { State, type Reservation } from './state.js';
+import { FOREVER } from './view.js';
+import { Walk } from './walk.js';
 import { hopeless, neverFree, neverReleased, notFound, onCycle } from './unplaced.js';
 
 /**
@@ -63,151 +64,116 @@ function stays(outcome: Outcome, kept: Reservation): boolean {
  * it is taken back and tried after the shortage. So it is with what must follow within a greatest lag: when it comes too late, all of it is
  * taken back and tried so much later.
  */
-export class Generator {
+export class Generator extends Walk {
   readonly state: State;
   readonly reads: Reads;
   /** What facts did to crews. */
   readonly conflicts: Conflict[] = [];
   /** Fixed phases that did not get what was set aside for them. */
   readonly moved = new Set<Node>();
-  /** What was settled after facts, in one go each. */
-  readonly blocks: Block[] = [];
+  /** The order in which everything was settled. */
+  order = new SettlingOrder();
   /** The order followed from ranks and links alone; otherwise a changed input is planned as a whole. */
   regular = true;
   /** Is shown every place just before it is taken; of a phase placed several times the last counts. */
   watch: ((state: State, node: Node, place: Placement, floors: readonly Bound[]) => void) | undefined;
-  private queue = new RankQueue();
   /** Phases whose way to a release is being placed. */
   private readonly open = new Set<Node>();
-  /** Phases being placed. */
-  private readonly busy = new Set<Node>();
-  private factsEnd = 0;
 
   /**
    * @param loose phases whose crew is not set aside though their start is fixed: it was found that they cannot stay there
    */
   constructor(
-    private readonly problem: Problem,
-    private readonly order: Order,
-    private readonly ranking: Ranking,
+    problem: Problem,
+    private readonly network: Order,
+    ranking: Ranking,
     private readonly impossible: ReadonlySet<Edge>,
     private readonly loose: ReadonlySet<Node>,
   ) {
-    this.state = new State(problem);
+    super(problem, ranking);
+    this.state = new State(problem, this.order);
     this.reads = new Reads(problem.nodes.length);
-    this.regular = loose.size === 0 && order.onCycle.size === 0;
-    this.state.onReady = (node) => this.queue.push(this.ranking.rank[node.index]!);
+    this.regular = loose.size === 0 && network.onCycle.size === 0;
+    this.state.onReady = this.enqueue;
   }
 
   /** Places everything. */
   run(): void {
+    const { problem, state, order, network } = this;
     const { byRank } = this.ranking;
-    this.queueReady();
-    for (const node of this.problem.nodes) {
-      if (node.finished && !this.state.isSettled(node)) this.settleOnce(node, NO_BOUNDS);
+    for (const node of problem.nodes) if (state.isReady(node)) this.enqueue(node);
+    for (const node of problem.nodes) {
+      if (node.finished && !state.isSettled(node)) this.settleOnce(node, NO_BOUNDS);
     }
     for (const node of byRank) {
-      if (!node.finished && node.started && this.state.isReady(node)) this.settleOnce(node, NO_BOUNDS);
+      if (!node.finished && node.started && state.isReady(node)) this.settleOnce(node, NO_BOUNDS);
     }
-    for (const node of this.order.onCycle) {
-      if (!node.started) this.state.settle(node, onCycle(node));
+    for (const node of network.onCycle) {
+      if (!node.started) state.settle(node, onCycle(node));
     }
     for (const node of byRank) if (isFixed(node)) this.reserve(node);
-    for (const node of byRank) if (node.started) this.settleReleases(node, this.state.mark());
-    this.factsEnd = this.state.mark();
-    this.drain();
-    for (const node of this.order.onCycle) {
-      if (!this.state.isSettled(node)) this.settle(node);
-      this.drain();
+    for (const node of byRank) if (node.started) this.settleReleases(node, state.mark());
+    this.drain(order);
+    for (const node of network.onCycle) {
+      if (!state.isSettled(node)) this.settle(node);
+      this.drain(order);
     }
     this.regular &&= this.moved.size === 0 && this.conflicts.length === 0;
   }
 
-  /**
-   * Takes back what was settled from some place on, for a pass over changed input.
-   * @returns the blocks taken back, in order; undefined when facts would have to be settled anew
-   */
-  takeBackTo(mark: number): readonly Block[] | undefined {
-    if (mark < this.factsEnd) return undefined;
-    let at = this.state.mark();
-    let first = this.blocks.length;
-    while (at > mark) at -= this.blocks[--first]!.members.length;
-    this.state.undoTo(at);
-    return this.blocks.splice(first);
+  /** Settles a block whose phases have been taken out; true when it came out as a block of the same phases, by the rules alone. */
+  again(block: number): boolean {
+    const { order, state } = this;
+    this.reads.begin();
+    this.settle(order.heads[block]!);
+    const { settled } = state;
+    const from = order.startOf(block);
+    return (
+      this.regular &&
+      this.moved.size === 0 &&
+      this.conflicts.length === 0 &&
+      settled.length === order.endOf(block) - from &&
+      settled.every((node, i) => node === order.nodes[from + i])
+    );
   }
 
-  /** Places everything that is not settled, keeping what holds of the pass before. */
-  resume(replay: Replay): void {
-    this.queue = new RankQueue();
-    this.queueReady();
-    this.drain(replay);
-    this.regular &&= !replay.outOfStep && this.moved.size === 0 && this.conflicts.length === 0;
+  isSettled(node: Node): boolean {
+    return this.state.isSettled(node);
   }
 
-  private queueReady(): void {
-    for (const node of this.problem.nodes) if (this.state.isReady(node)) this.state.onReady(node);
+  isReady(node: Node): boolean {
+    return this.state.isReady(node);
   }
 
-  private drain(replay?: Replay): void {
+  /** Sets the crew of a fixed start aside, so that what is placed before it goes around; returns what it set aside. */
+  reserve(node: Node): Reservation | undefined {
     const { state } = this;
-    for (let next = this.queue.pop(); next !== undefined; next = this.queue.pop()) {
-      const head = this.ranking.byRank[next]!;
-      if (!state.isReady(head)) continue;
-      const mark = state.mark();
-      const kept = replay?.kept(head);
-      if (kept) {
-        this.keep(kept.members, replay!);
-        this.blocks.push(kept);
-        continue;
-      }
-      this.reads.begin();
-      this.settle(head);
-      const members = state.settled.slice(mark);
-      this.blocks.push({ head, members });
-      if (!replay) continue;
-      replay.placed(members, state.outcomes);
-      if (replay.outOfStep || !this.regular || this.moved.size > 0) {
-        replay.outOfStep = true;
-        return;
-      }
-    }
+    if (state.isSettled(node) || this.loose.has(node)) return undefined;
+    const reservation = node.started ? this.underWay(node) : this.promised(node);
+    if (reservation) state.reserve(node, reservation);
+    return reservation;
   }
 
-  /** Settles phases where the pass before had them. */
-  private keep(nodes: readonly Node[], replay: Replay): void {
-    for (const node of nodes) {
-      const kept = this.state.reservationOf(node);
-      if (kept) this.state.unreserve(node);
-      this.state.settle(node, replay.outcomeOf(node), kept);
-    }
+  private underWay(node: Node): Reservation {
+    const { problem, state } = this;
+    const { crewIndex, start: from, finish: to } = placeStarted(problem, node, state.outcomes);
+    const free = crewIndex >= 0 && to > from && state.timeline(crewIndex).firstIn(from, to) < 0;
+    return { crew: free ? crewIndex : -1, from, to, started: true };
   }
 
-  /**
-   * Sets the crew of a fixed start aside, so that what is placed before it goes around.
-   */
-  reserve(node: Node): void {
-    const { state } = this;
-    if (state.isSettled(node) || this.loose.has(node)) return;
-    if (node.started) {
-      const { crewIndex, start: from, finish: to } = placeStarted(this.problem, node, state.outcomes);
-      const free = crewIndex >= 0 && to > from && state.timeline(crewIndex).firstIn(from, to) < 0;
-      state.reserve(node, { crew: free ? crewIndex : -1, from, to, started: true });
-      return;
-    }
-    const { now } = this.problem.input;
-    const promised = node.frozen ? node.phase.commitment!.start : undefined;
-    const from = node.phase.facts?.pinnedStart ?? promised;
-    if (from === undefined || from < now) return;
+  private promised(node: Node): Reservation | undefined {
+    const from = node.phase.facts?.pinnedStart ?? (node.frozen ? node.phase.commitment!.start : undefined);
+    if (from === undefined || from < this.problem.input.now) return undefined;
     for (const { crewIndex: crew, hours } of node.choices) {
       const to = finishFrom(node, hours, from) ?? slot(from + 1);
-      if (crew >= 0 && state.timeline(crew).firstIn(from, to) >= 0) continue;
-      state.reserve(node, { crew, from, to, started: false });
-      return;
+      if (crew >= 0 && this.state.timeline(crew).firstIn(from, to) >= 0) continue;
+      return { crew, from, to, started: false };
     }
+    return undefined;
   }
 
   /** Settles one phase whose prerequisites are settled, with the way to the release of what it holds and to what must follow soon. */
-  private settle(node: Node): void {
+  protected settle(node: Node): void {
     if (node.holds.length === 0 && node.mosts.length === 0) this.settleOnce(node, NO_BOUNDS);
     else this.settleWithWay(node);
   }
@@ -238,9 +204,8 @@ export class Generator {
         : short!.at === null && neverFree(node, short!.reason);
       this.state.undoTo(mark);
       if (failed) {
-        const kept = this.state.reservationOf(node);
+        const kept = this.state.unreserve(node);
         if (kept && !kept.started) this.moved.add(node);
-        this.state.unreserve(node);
         this.state.settle(node, failed, kept);
         return;
       }
@@ -250,8 +215,7 @@ export class Generator {
 
   private settleOnce(node: Node, floors: readonly Bound[]): void {
     const { state } = this;
-    const kept = state.reservationOf(node);
-    if (kept) state.unreserve(node);
+    const kept = state.unreserve(node);
     this.busy.add(node);
     const outcome = this.outcomeOf(node, floors, kept?.crew);
     this.busy.delete(node);
@@ -259,6 +223,7 @@ export class Generator {
     else this.watch?.(state, node, outcome, floors);
     const clash = state.settle(node, outcome, kept);
     if (kept && !kept.started && !stays(outcome, kept)) this.moved.add(node);
+    if (kept && !(outcome.placed && stays(outcome, kept) && outcome.finish === kept.to)) this.regular = false;
     if (clash >= 0 && outcome.placed) {
       const phaseIds = [this.problem.nodes[clash]!.id, node.id] as const;
       this.conflicts.push({ code: 'crewDoubled', crewId: outcome.crew!.id, phaseIds });
@@ -271,30 +236,13 @@ export class Generator {
     const lost = hopeless(this.state, node);
     if (lost) return lost;
     let fixed = this.search(node, floors, reserved);
-    if (!fixed.place.found && fixed.place.pool !== null && this.settleLoans(fixed.place.pool)) {
+    if (!fixed.place.placed && fixed.place.pool !== null && this.settleLoans(fixed.place.pool)) {
       fixed = this.search(node, floors, reserved);
     }
     const { place, conflicts } = fixed;
-    if (!place.found) {
-      const unplaced = notFound(node, place);
-      return { ...unplaced, conflicts: [...unplaced.conflicts, ...conflicts] };
-    }
-    const { crew, crewIndex, hours, start, finish, ready, readyReason, trail, reason } = place;
-    const state = 'planned';
-    return {
-      placed: true,
-      state,
-      crew,
-      crewIndex,
-      hours,
-      start,
-      finish,
-      ready,
-      readyReason,
-      trail,
-      reason,
-      conflicts,
-    };
+    if (place.placed) return conflicts.length === 0 ? place : { ...place, conflicts };
+    const unplaced = notFound(node, place);
+    return { ...unplaced, conflicts: [...unplaced.conflicts, ...conflicts] };
   }
 
   private search(node: Node, floors: readonly Bound[], reserved: number | undefined): FixedPlace {
@@ -339,64 +287,15 @@ export class Generator {
       .find((releaser) => releaser !== node && this.state.outcomes[releaser.index]?.placed === false);
   }
 
-  /**
-   * Places the way to every phase that must follow this one within a greatest lag.
-   * @returns the first link that is overrun, with the start that would do for it; its floor is null when no later start can help
-   */
-  private settleFollowers(
-    node: Node,
-    givenUp: ReadonlySet<Edge>,
-  ): { edge: Edge; floor: Bound | null } | undefined {
+  /** Places the way to every phase that must follow this one within a greatest lag; returns the first that comes too late. */
+  private settleFollowers(node: Node, givenUp: ReadonlySet<Edge>): Late | undefined {
     for (const edge of node.mosts) {
       if (givenUp.has(edge)) continue;
       this.settleUpTo(edge.to);
-      const from = this.state.outcomes[node.index]!;
-      const to = this.state.outcomes[edge.to.index];
-      const over = from.placed && to?.placed ? overrun(edge, from, to) : undefined;
-      if (!over || !from.placed || !to?.placed) continue;
-      const at = over.wanted === null ? null : startForPoint(edge, from, over.wanted);
-      if (node.pinned || node.frozen || at === null || at <= from.start) return { edge, floor: null };
-      const cause = causeOfLateness(to, from, (id) => this.state.outcomes[this.problem.node(id).index]);
-      const reason = {
-        kind: 'mostLag',
-        linkId: edge.link.id,
-        phaseId: edge.to.id,
-        until: at,
-        cause,
-      } as const;
-      return { edge, floor: { at, reason } };
+      const late = tooLate(this.state, edge);
+      if (late) return late;
     }
     return undefined;
-  }
-
-  /** Releases that do not wait for this phase are placed before it, so that it knows when they come. */
-  private settleFreeReleases(node: Node): void {
-    this.busy.add(node);
-    for (const { releaser } of node.holds) {
-      if (releaser !== node && !this.wayTo(releaser).has(node)) this.settleUpTo(releaser);
-    }
-    this.busy.delete(node);
-  }
-
-  /** A phase and everything it waits for, as far as it is not settled. */
-  private wayTo(goal: Node): Set<Node> {
-    const wanted = new Set<Node>();
-    const path = [goal];
-    for (let node = path.pop(); node; node = path.pop()) {
-      if (wanted.has(node) || this.state.isSettled(node)) continue;
-      wanted.add(node);
-      path.push(...node.prerequisites);
-    }
-    return wanted;
-  }
-
-  /** Settles a phase and everything it waits for, best rank first. */
-  private settleUpTo(goal: Node): void {
-    if (this.state.isSettled(goal)) return;
-    const { rank } = this.ranking;
-    const list = [...this.wayTo(goal)].sort((a, b) => rank[a.index]! - rank[b.index]!);
-    const ready = (one: Node): boolean => this.state.isReady(one) && !this.busy.has(one);
-    for (let next = list.find(ready); next; next = list.find(ready)) this.settle(next);
   }
 
   /** Places the way to the release of what started work has taken from a pool; true when that gave something back. */
@@ -412,27 +311,6 @@ export class Generator {
     }
     return changed;
   }
-}
-
-/**
- * What kept a successor from coming sooner. Links lead back to what they follow; where that is the predecessor itself, its hours are to
- * blame, or those of what runs between.
- */
-function causeOfLateness(
-  to: Placement,
-  from: Placement,
-  outcomeOf: (id: string) => Outcome | undefined,
-): Reason {
-  let at = to;
-  for (let { reason } = at; reason.kind === 'link'; { reason } = at) {
-    const [last] = at.trail.slice(-1);
-    if (last) return last.reason;
-    const before = outcomeOf(reason.phaseId);
-    if (!before?.placed || before === from) break;
-    at = before;
-  }
-  const { reason, hours, finish } = at;
-  return reason.kind === 'link' ? { kind: 'calendar', calendarId: hours.calendarId, until: finish } : reason;
 }
 
 /** A greatest lag that cannot be kept by starting later: what was tried for its sake is taken back. */

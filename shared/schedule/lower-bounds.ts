@@ -30,7 +30,7 @@ export function readyBound(
       by = edge;
     }
   }
-  return { at: best, reason: by ? linkReason(by) : { kind: 'now' } };
+  return { at: best, reason: by ? by.reason : NOW };
 }
 
 /** Earliest start by one link whose predecessor has its place; null when its lag outruns the calendar. */
@@ -39,9 +39,7 @@ export function linkBound({ link }: Edge, node: Node, hours: Hours, from: Placem
   return anchor !== null && toFinish(link.kind) ? startForFinish(node, hours, anchor) : anchor;
 }
 
-function linkReason({ link, from }: Edge): Reason {
-  return { kind: 'link', linkId: link.id, phaseId: from.id, linkKind: link.kind };
-}
+const NOW: Reason = { kind: 'now' };
 
 /** What the gates of a phase ask for, earliest first. */
 export function gateBounds(node: Node, visitOf: (id: string) => VisitOutcome): Bound[] {

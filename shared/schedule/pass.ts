@@ -13,15 +13,16 @@ import type {
   PlannedPhase,
   Reason,
 } from './model.js';
-import { finishFrom } from './pinned.js';
+import type { Outcome } from './outcome.js';
 import { lateConflicts, orderConflicts } from './plan-conflicts.js';
 import { plannedPhase } from './planned-phase.js';
 import { isFixed, Problem, type Node } from './problem.js';
 import { patchFor } from './problem-patch.js';
 import { Ranking } from './rank.js';
-import { Replay } from './replay.js';
-import type { Reservation } from './state.js';
+import { Replay, type Touched } from './replay.js';
+import { samePlacement } from './same-placement.js';
 import { tiesOf } from './ties.js';
+import { BareWalk } from './walk.js';
 
 /**
  * A pass of planning that is kept: everything compiled, and every place, so that the pass over a slightly changed input need only settle
@@ -30,11 +31,13 @@ import { tiesOf } from './ties.js';
 export class Pass {
   private readonly problem: Problem;
   private readonly order: Order;
-  private ranking!: Ranking;
+  private ranking: Ranking;
   private impossible!: ImpossibleLags;
   private generator!: Generator;
   private floats!: FloatPass;
   private made!: Plan;
+  /** Places from which the phases of the plan were written; none while that is not so. */
+  private written: readonly (Outcome | undefined)[] = [];
 
   /**
    * @throws PlanInputError when the input names things that are not in it
@@ -43,7 +46,8 @@ export class Pass {
     checkInput(input);
     this.problem = new Problem(input);
     this.order = orderNetwork(this.problem);
-    this.whole();
+    this.ranking = new Ranking(this.problem, this.order.sequence);
+    this.placeAll(NOTHING);
   }
 
   /** The plan of the input it stands at. */
@@ -54,20 +58,31 @@ export class Pass {
   /** Everything placed anew over what is compiled; with `order`, in that order instead of the input's own. */
   whole(order = this.problem.input.order): Plan {
     const { problem } = this;
+    if (order !== problem.input.order) {
+      problem.input = { ...problem.input, order };
+      this.ranking = new Ranking(problem, this.order.sequence);
+    }
+    return this.placeAll(NOTHING);
+  }
+
+  /**
+   * @param changed phases that have changed since the plan was written
+   */
+  private placeAll(changed: ReadonlySet<Node>): Plan {
+    const { problem, ranking } = this;
     const { sequence, onCycle } = this.order;
-    if (order !== problem.input.order) problem.input = { ...problem.input, order };
     this.impossible = impossibleLags(problem, onCycle);
-    this.ranking = new Ranking(problem, sequence);
-    this.generator = generate(problem, this.order, this.ranking, this.impossible.edges);
+    this.generator = generate(problem, this.order, ranking, this.impossible.edges);
     this.floats = new FloatPass(this.generator.state, sequence);
     this.floats.all();
-    this.made = this.write();
-    return this.made;
+    const phases = problem.nodes.map((node) => this.writePhase(node, changed.has(node)));
+    const jobs = problem.jobs.map((job, i) => plannedJob(problem, job, i, phases));
+    return this.write(phases, jobs);
   }
 
   /** Phases in the order in which they were given their places: a phase goes around those before it and not around those after. */
   get settled(): readonly string[] {
-    return this.generator.state.settled.map(({ id }) => id);
+    return this.generator.order.nodes.map(({ id }) => id);
   }
 
   /**
@@ -99,21 +114,21 @@ export class Pass {
       node.pinned || facts?.pinnedStart !== undefined ? [node] : [],
     );
     const changed = this.problem.apply(next, patch);
-    const renewed = this.canResume(changed, pins) ? this.resume(changed, pins) : undefined;
-    this.made = renewed ? this.renew(renewed) : this.whole();
-    return this.made;
+    const moved = this.ranking.update(changed);
+    const renewed = this.canResume(changed, moved, pins) && this.resume({ changed, moved, pins });
+    return renewed ? this.renew(renewed) : this.placeAll(changed);
   }
 
   /**
    * Whether places of the pass before can be kept: not where a visit may move for the sake of what waits for it, nor where what follows soon
    * puts off what comes before, nor where a new pin meets other fixed starts.
    */
-  private canResume(changed: ReadonlySet<Node>, pins: readonly Node[]): boolean {
+  private canResume(changed: ReadonlySet<Node>, moved: ReadonlySet<Node>, pins: readonly Node[]): boolean {
     const { nodes, visits } = this.problem;
     if (!this.generator.regular || visits.some(({ inspection }) => inspection.validFor !== undefined))
       return false;
-    if (nodes.some(({ mosts }) => mosts.length > 0) || [...changed].some(({ started }) => started))
-      return false;
+    if (nodes.some(({ mosts }) => mosts.length > 0)) return false;
+    if ([...changed, ...moved].some(({ started }) => started)) return false;
     if (pins.length === 0) return true;
     const [pin] = pins;
     return (
@@ -123,88 +138,22 @@ export class Pass {
 
   /**
    * Settles what a change reaches.
-   * @param pins those among the changed phases that are, or were, fixed by a person
    * @returns phases placed anew; undefined when a whole pass is needed
    */
-  private resume(changed: ReadonlySet<Node>, pins: readonly Node[]): ReadonlySet<Node> | undefined {
-    const { generator, problem } = this;
-    const { state, reads } = generator;
-    const moved = this.ranking.update(changed);
-    const old = state.outcomes.slice();
-    const from = this.firstReached(changed, moved, pins);
-    const blocks = generator.takeBackTo(from);
-    if (!blocks) return undefined;
-    const replay = new Replay(problem, old, blocks, moved, changed, reads);
-    for (const node of pins) {
-      replay.disturbReservation(node, state.reservationOf(node));
-      state.unreserve(node);
-    }
-    for (const node of pins) {
-      if (!node.pinned) continue;
-      generator.reserve(node);
-      replay.disturbReservation(node, state.reservationOf(node));
-    }
-    generator.resume(replay);
-    return replay.outOfStep || state.mark() < problem.nodes.length ? undefined : replay.renewed;
-  }
-
-  /** Place in the order of settling up to which nothing can come out otherwise. */
-  private firstReached(changed: ReadonlySet<Node>, moved: ReadonlySet<Node>, pins: readonly Node[]): number {
-    const { settled } = this.generator.state;
-    const place = new Int32Array(settled.length);
-    for (let i = 0; i < settled.length; i++) place[settled[i]!.index] = i;
-    let first = settled.length;
-    for (const { index } of changed) first = Math.min(first, place[index]!);
-    for (const { index, prerequisites } of moved) {
-      const ready = prerequisites.reduce((latest, before) => Math.max(latest, place[before.index]! + 1), 0);
-      first = Math.min(first, place[index]!, ready);
-    }
-    for (const node of pins) {
-      for (const { crew, from, to } of this.aside(node)) {
-        const reader = settled.findIndex(
-          (one) =>
-            this.generator.reads.touch(one, from, to) &&
-            one.choices.some((choice) => choice.crewIndex === crew),
-        );
-        if (reader >= 0) first = Math.min(first, reader);
-      }
-    }
-    return first;
-  }
-
-  /** What may be, or have been, set aside for a pinned phase. */
-  private aside(node: Node): Reservation[] {
-    const was = this.generator.state.outcomes[node.index];
-    const at = node.phase.facts?.pinnedStart;
-    return node.choices.flatMap(({ crewIndex: crew, hours }) => {
-      const stretches: Reservation[] = [];
-      if (was?.placed) stretches.push({ crew, from: was.start, to: was.finish, started: false });
-      if (at !== undefined) {
-        const to = finishFrom(node, hours, at) ?? this.problem.end;
-        stretches.push({ crew, from: at, to, started: false });
-      }
-      return stretches;
-    });
+  private resume(touched: Touched): ReadonlySet<Node> | undefined {
+    const { generator, problem, ranking } = this;
+    const { order } = generator;
+    if (touched.moved.size > 0) generator.order = BareWalk.of(problem, ranking, order.facts);
+    this.written = [];
+    return new Replay(problem, generator, touched).run(order);
   }
 
   /** The plan with some phases written anew; the others are the very same objects. */
   private renew(renewed: ReadonlySet<Node>): Plan {
-    const { problem, floats, generator } = this;
-    const rewritten = new Set(renewed);
-    if (problem.visits.length === 0) for (const node of floats.some(renewed)) rewritten.add(node);
-    else {
-      const before = floats.floats.slice();
-      floats.all();
-      for (const node of problem.nodes) {
-        const [was, is] = [before[node.index], floats.floats[node.index]];
-        if (was?.total !== is?.total || was?.free !== is?.free) rewritten.add(node);
-      }
-    }
+    const { problem, floats } = this;
     const phases = this.made.phases.slice();
-    for (const node of rewritten) {
-      const outcome = generator.state.outcomes[node.index]!;
-      phases[node.index] = plannedPhase(node, outcome, floats.floats[node.index]!, problem.input.now);
-    }
+    for (const node of [...renewed, ...floats.some(renewed)])
+      phases[node.index] = this.writePhase(node, true);
     const jobs = this.made.jobs.slice();
     for (const i of new Set([...renewed].map(({ jobIndex }) => jobIndex))) {
       jobs[i] = plannedJob(problem, problem.jobs[i]!, i, phases);
@@ -212,10 +161,11 @@ export class Pass {
     return this.write(phases, jobs);
   }
 
-  private write(phases = this.writePhases(), jobs = this.writeJobs(phases)): Plan {
+  private write(phases: readonly PlannedPhase[], jobs: readonly PlannedJob[]): Plan {
     const { problem, order, impossible, generator } = this;
     const { state, conflicts } = generator;
-    return {
+    this.written = state.outcomes;
+    this.made = {
       now: problem.input.now,
       phases,
       inspections: problem.visits.map((visit): PlannedInspection => {
@@ -231,11 +181,7 @@ export class Pass {
         ...lateConflicts(state, jobs),
       ]),
     };
-  }
-
-  private writeJobs(phases: readonly PlannedPhase[]): PlannedJob[] {
-    const { problem } = this;
-    return problem.jobs.map((job, i) => plannedJob(problem, job, i, phases));
+    return this.made;
   }
 
   private conflictsOfPlaces(): Conflict[] {
@@ -246,15 +192,23 @@ export class Pass {
     return found;
   }
 
-  private writePhases(): PlannedPhase[] {
+  /** A phase as the plan gives it: the object that it was before where nothing about it is otherwise. */
+  private writePhase(node: Node, changed: boolean): PlannedPhase {
     const { problem, generator, floats } = this;
+    const { index } = node;
     const { outcomes } = generator.state;
-    const { now } = problem.input;
-    return problem.nodes.map((node) =>
-      plannedPhase(node, outcomes[node.index]!, floats.floats[node.index]!, now),
-    );
+    const outcome = outcomes[index]!;
+    const was = changed ? undefined : this.written[index];
+    if (was?.placed && outcome.placed && samePlacement(was, outcome)) {
+      const phase = this.made.phases[index]!;
+      outcomes[index] = was;
+      if (phase.totalFloat === floats.totalOf(node) && phase.freeFloat === floats.freeOf(node)) return phase;
+    }
+    return plannedPhase(node, outcome, floats, problem.input.now);
   }
 }
+
+const NOTHING: ReadonlySet<Node> = new Set();
 
 function plannedJob(
   problem: Problem,

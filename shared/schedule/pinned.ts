@@ -1,16 +1,17 @@
 import { bestPlace, gatesOf } from './best-place.js';
-import { fitHours } from './fit-hours.js';
+import { finishAt, waitFor } from './fit-hours.js';
 import { readyBound, type Bound } from './lower-bounds.js';
 import type { Conflict, Reason } from './model.js';
+import type { Placement } from './outcome.js';
 import type { Choice, Hours, Node } from './problem.js';
 import type { Reads } from './reads.js';
-import type { Found, NotFound } from './search.js';
+import type { NotFound } from './search.js';
 import { slot, type Slot } from './slot.js';
 import type { State } from './state.js';
 
 /** A place with what is wrong about it. */
 export interface FixedPlace {
-  readonly place: Found | NotFound;
+  readonly place: Placement | NotFound;
   readonly conflicts: readonly Conflict[];
 }
 
@@ -31,14 +32,14 @@ export function placePinned(
   const choices = [...own, ...node.choices.filter((choice) => choice !== own[0])];
   const floor = { at: pin, reason };
   const free = bestPlace(state, node, choices, [...floors, floor], reads);
-  if (free.found && free.start === pin) return { place: free, conflicts: [] };
+  if (free.placed && free.start === pin) return { place: free, conflicts: [] };
   if (pin >= state.problem.input.now && floors.every(({ at }) => at <= pin)) {
     for (const choice of choices) {
       const forced = forcePin(state, node, choice, pin, reads);
       if (forced) return forced;
     }
   }
-  const start = free.found ? free.start : pin;
+  const start = free.placed ? free.start : pin;
   return { place: free, conflicts: [{ code: 'pinMoved', phaseId: node.id, pin, start, cause: free.reason }] };
 }
 
@@ -65,16 +66,28 @@ function forcePin(
   if (gate && gate.at > pin) {
     conflicts.push({ code: 'pinBeforeGate', ...base, earliest: gate.at, cause: gate.reason });
   }
-  const fit = fitHours(node, hours, pin, state.problem.end);
-  if (!fit.fits) {
-    conflicts.push({ code: 'pinInClosedTime', ...base, earliest: fit.to ?? pin, cause: fit.reason });
+  if (finishAt(node, hours, pin) === null) {
+    const { to, reason: cause } = waitFor(node, hours, pin, state.problem.end);
+    conflicts.push({ code: 'pinInClosedTime', ...base, earliest: to ?? pin, cause });
   }
   const reason: Reason = { kind: 'pin', at: pin };
   const from = slot(Math.min(ready?.at ?? pin, pin));
   const trail = from < pin ? [{ from, to: pin, reason }] : [];
   const readyReason = ready && ready.at <= pin ? ready.reason : reason;
-  const span = { start: pin, finish, ready: from };
-  const place: Found = { found: true, crew, crewIndex, hours, ...span, readyReason, trail, reason };
+  const place: Placement = {
+    placed: true,
+    state: 'planned',
+    start: pin,
+    finish,
+    crew,
+    crewIndex,
+    hours,
+    ready: from,
+    readyReason,
+    trail,
+    reason,
+    conflicts,
+  };
   return { place, conflicts };
 }
 

@@ -1,5 +1,5 @@
 import { compareIds } from './by-id.js';
-import type { Floats } from './floats.js';
+import type { FloatPass } from './floats.js';
 import { isUndated } from './lower-bounds.js';
 import { mergeIntervals } from './intervals.js';
 import type { Interval, PlannedPhase } from './model.js';
@@ -8,7 +8,7 @@ import type { Node } from './problem.js';
 import { slot, type Slot } from './slot.js';
 
 /** A phase as the plan gives it. */
-export function plannedPhase(node: Node, outcome: Outcome, floats: Floats | null, now: Slot): PlannedPhase {
+export function plannedPhase(node: Node, outcome: Outcome, floats: FloatPass, now: Slot): PlannedPhase {
   if (!outcome.placed) {
     return {
       id: node.id,
@@ -31,6 +31,7 @@ export function plannedPhase(node: Node, outcome: Outcome, floats: Floats | null
     };
   }
   const { start, finish } = outcome;
+  const totalFloat = floats.totalOf(node);
   return {
     id: node.id,
     jobId: node.job.id,
@@ -39,9 +40,9 @@ export function plannedPhase(node: Node, outcome: Outcome, floats: Floats | null
     finish,
     crewId: outcome.crew?.id ?? null,
     segments: segmentsOf(node, outcome, now),
-    totalFloat: floats?.total ?? null,
-    freeFloat: floats?.free ?? null,
-    critical: floats !== null && floats.total <= 0,
+    totalFloat,
+    freeFloat: floats.freeOf(node),
+    critical: totalFloat !== null && totalFloat <= 0,
     fixedBy: fixedBy(node, outcome),
     reason: outcome.reason,
     ready: outcome.ready,

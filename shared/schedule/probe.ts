@@ -1,6 +1,6 @@
 import type { CompiledCalendar } from './compiled-calendar.js';
 import type { Hours, Node } from './problem.js';
-import { FOREVER } from './reads.js';
+import { FOREVER } from './view.js';
 import { busyWith } from './search.js';
 import type { Slot } from './slot.js';
 import type { State } from './state.js';
@@ -9,6 +9,8 @@ import type { State } from './state.js';
 export interface Probed {
   start: number;
   finish: number;
+  /** Where hours and weather alone would let it start. */
+  first: number;
   /** The latest instant that was looked at. */
   reach: number;
 }
@@ -30,11 +32,12 @@ export function probe(
 ): void {
   const { end } = state.problem;
   let at: number = from;
-  into.start = -1;
+  into.first = -1;
   into.reach = from;
   for (;;) {
     fitFrom(node, hours, at, into);
     at = into.finish < 0 ? FOREVER : into.start;
+    if (into.first < 0) into.first = at;
     const { finish } = into;
     if (at === FOREVER || finish > end) break;
     if (finish > into.reach) into.reach = finish;

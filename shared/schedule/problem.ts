@@ -1,7 +1,7 @@
 import { compareIds, sortedById } from './by-id.js';
 import { canDo } from './can-do.js';
 import { CompiledCalendar } from './compiled-calendar.js';
-import type { Crew, EquipmentHold, Inspection, Job, Link, Phase, PlanInput, Pool } from './model.js';
+import type { Crew, EquipmentHold, Inspection, Job, Link, Phase, PlanInput, Pool, Reason } from './model.js';
 import type { Patch } from './problem-patch.js';
 import { slot, type Slot, type SlotCount } from './slot.js';
 import { WeatherCover } from './weather-cover.js';
@@ -29,6 +29,8 @@ export interface Edge {
   readonly link: Link;
   readonly from: Node;
   readonly to: Node;
+  /** It binds the start of its successor. */
+  readonly reason: Reason;
 }
 
 /** An inspection with the phases around it. */
@@ -159,7 +161,7 @@ export class Problem {
       this.equip(node);
     }
     for (const link of sortedById(input.links)) {
-      const edge = { link, from: this.node(link.from), to: this.node(link.to) };
+      const edge = { link, from: this.node(link.from), to: this.node(link.to), reason: reasonOf(link) };
       edge.from.outs.push(edge);
       edge.to.ins.push(edge);
     }
@@ -352,6 +354,10 @@ export function hoursUnder(
 export function edgeBinds({ link, to }: Edge): boolean {
   if (to.finished) return false;
   return !to.started || link.kind === 'FF' || link.kind === 'SF';
+}
+
+function reasonOf({ id, from, kind }: Link): Reason {
+  return { kind: 'link', linkId: id, phaseId: from, linkKind: kind };
 }
 
 function teamKey({ crewId, trade }: Phase): string {

@@ -1,23 +1,21 @@
 import type { Node } from './problem.js';
-
-/** Beyond any horizon. */
-export const FOREVER = 2 ** 30;
+import { FOREVER } from './view.js';
 
 /**
  * How much of the time of its crews and pools each search has looked at: a phase can only come to sit elsewhere when something in there
  * has changed, or one of its own conditions.
  */
 export class Reads {
-  private readonly from: Int32Array;
-  private readonly to: Int32Array;
-  private readonly poolTo: Int32Array;
+  private readonly starts: Int32Array;
+  private readonly ends: Int32Array;
+  private readonly poolEnds: Int32Array;
   private readonly turns: Int32Array;
   private turn = 0;
 
   constructor(count: number) {
-    this.from = new Int32Array(count);
-    this.to = new Int32Array(count);
-    this.poolTo = new Int32Array(count);
+    this.starts = new Int32Array(count);
+    this.ends = new Int32Array(count);
+    this.poolEnds = new Int32Array(count);
     this.turns = new Int32Array(count).fill(-1);
   }
 
@@ -29,30 +27,35 @@ export class Reads {
   /** Adds a stretch. */
   add({ index }: Node, from: number, to: number): void {
     if (this.turns[index] !== this.turn) this.open(index);
-    if (from < this.from[index]!) this.from[index] = from;
-    if (to > this.to[index]!) this.to[index] = to;
+    if (from < this.starts[index]!) this.starts[index] = from;
+    if (to > this.ends[index]!) this.ends[index] = to;
   }
 
   /** Adds a stretch in which only equipment was looked at. */
   addPools({ index }: Node, to: number): void {
     if (this.turns[index] !== this.turn) this.open(index);
-    if (to > this.poolTo[index]!) this.poolTo[index] = Math.min(to, FOREVER);
+    if (to > this.poolEnds[index]!) this.poolEnds[index] = Math.min(to, FOREVER);
   }
 
-  /** Whether any of a stretch was read. */
-  touch({ index }: Node, from: number, to: number): boolean {
-    return this.from[index]! < to && from < this.to[index]!;
+  /** The first instant that was looked at for a phase. */
+  from({ index }: Node): number {
+    return this.starts[index]!;
   }
 
-  /** Whether any of a stretch was read for equipment. */
-  touchPools({ index }: Node, from: number, to: number): boolean {
-    return this.from[index]! < to && from < Math.max(this.to[index]!, this.poolTo[index]!);
+  /** The last at which its crews were. */
+  to({ index }: Node): number {
+    return this.ends[index]!;
+  }
+
+  /** The last at which its equipment was. */
+  poolsTo({ index }: Node): number {
+    return Math.max(this.ends[index]!, this.poolEnds[index]!);
   }
 
   private open(index: number): void {
     this.turns[index] = this.turn;
-    this.from[index] = FOREVER;
-    this.to[index] = -FOREVER;
-    this.poolTo[index] = -FOREVER;
+    this.starts[index] = FOREVER;
+    this.ends[index] = -FOREVER;
+    this.poolEnds[index] = -FOREVER;
   }
 }

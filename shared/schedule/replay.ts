@@ -1,168 +1,170 @@
-import type { Outcome } from './outcome.js';
+import { Disturbed } from './disturbed.js';
+import type { Generator } from './generate.js';
+import type { Outcome, Placement } from './outcome.js';
 import type { Node, Problem } from './problem.js';
-import { FOREVER, type Reads } from './reads.js';
+import { samePlace, samePlacement } from './same-placement.js';
+import type { SettlingOrder } from './settling-order.js';
 import type { Reservation } from './state.js';
 
-/** Phases that the pass before settled in one go: one by itself, or one with the way to what it must not be placed without. */
-export interface Block {
-  /** The phase it was settled for. */
-  readonly head: Node;
-  readonly members: readonly Node[];
+/** What has changed since the pass that is gone over. */
+export interface Touched {
+  /** Phases that have changed in themselves. */
+  readonly changed: ReadonlySet<Node>;
+  /** Phases that have changed their place among the others. */
+  readonly moved: ReadonlySet<Node>;
+  /** Phases that a person has fixed, or had. */
+  readonly pins: readonly Node[];
 }
 
 /**
- * What is known of the pass before while a new one runs over changed input: which of its places still hold. A phase keeps its place when
- * neither it nor anything it waits for has changed, and nothing that has changed lies in the time its search looked at. Whatever the order
- * of settling does not bear out is given up: `outOfStep` then asks for a whole pass.
+ * Goes over a pass again after a change. Everything stays where it is; block by block in the order of settling, what the change reaches is
+ * taken out and placed anew, seeing only what comes before it. A phase is reached when it has changed, when something it waits for has come
+ * to sit elsewhere, or when something in the time of crews and pools that its search had read is not as it was.
  */
 export class Replay {
-  /** The order came out otherwise than the rules of keeping places allow for: nothing of this pass is to be used. */
-  outOfStep = false;
-  /** Phases that have been placed anew and sit elsewhere, or for another reason. */
-  readonly renewed = new Set<Node>();
+  private readonly renewed = new Set<Node>();
+  /** Where pins were. */
+  private readonly loosened = new Map<Node, Outcome>();
   private readonly stale: Uint8Array;
-  private readonly crewFrom: Int32Array;
-  private readonly crewTo: Int32Array;
-  private readonly poolFrom: Int32Array;
-  private readonly poolTo: Int32Array;
-  /** From the first to the last time of any crew that is not as it was. */
-  private from = FOREVER;
-  private to = -FOREVER;
-  private next = 0;
-  private inBlock = 0;
+  private readonly crews: Disturbed;
+  private readonly pools: Disturbed;
 
-  /**
-   * @param old outcomes of the pass before
-   * @param blocks what it settled from where the new one begins, in order
-   * @param moved phases that have changed their rank
-   * @param changed phases that have changed in themselves
-   */
   constructor(
     problem: Problem,
-    private readonly old: readonly (Outcome | undefined)[],
-    private readonly blocks: readonly Block[],
-    private readonly moved: ReadonlySet<Node>,
-    private readonly changed: ReadonlySet<Node>,
-    private readonly reads: Reads,
+    private readonly generator: Generator,
+    private readonly touched: Touched,
   ) {
     this.stale = new Uint8Array(problem.nodes.length);
-    this.crewFrom = new Int32Array(problem.crews.length).fill(FOREVER);
-    this.crewTo = new Int32Array(problem.crews.length).fill(-FOREVER);
-    this.poolFrom = new Int32Array(problem.pools.length).fill(FOREVER);
-    this.poolTo = new Int32Array(problem.pools.length).fill(-FOREVER);
-    for (const node of changed) this.mark(node, old[node.index]);
-    for (const node of moved) this.mark(node, old[node.index]);
-    this.skipMoved();
+    this.crews = new Disturbed(problem.crews.length, problem.end);
+    this.pools = new Disturbed(problem.pools.length, problem.end);
   }
 
-  /** Notes that a phase is to be placed anew, and that what it took is no longer as it was. */
-  private mark(node: Node, was: Outcome | undefined): void {
-    this.stale[node.index] = 1;
-    this.disturb(node, was);
+  /**
+   * @param old the order of the pass that is gone over; the generator has the one to follow
+   * @returns phases placed anew; undefined when the rules of keeping places do not bear the change out: then nothing of it is to be used
+   */
+  run(old: SettlingOrder): ReadonlySet<Node> | undefined {
+    const { order, state } = this.generator;
+    const { changed, moved, pins } = this.touched;
+    state.goOver(order);
+    for (const { index } of changed) this.stale[index] = 1;
+    for (const node of moved) {
+      this.stale[node.index] = 1;
+      this.disturbAll(node);
+    }
+    this.setPins(pins);
+    if (order !== old) this.compareBlocks(old);
+    for (let i = 0; i < order.factsEnd; i++) if (this.isReached(order.nodes[i]!)) return undefined;
+    for (let block = 0; block < order.blocks; block++) {
+      if (this.isBlockReached(block) && !this.placeAnew(block)) return undefined;
+    }
+    state.lendAll();
+    return this.renewed;
   }
 
-  /** Notes that a reservation has come or gone. */
-  disturbReservation(node: Node, kept: Reservation | undefined): void {
-    if (!kept) return;
-    if (kept.crew >= 0) this.disturbCrew(kept.crew, kept.from, kept.to);
-    this.disturbPools(node, kept.from, FOREVER);
+  /** Takes out what was set aside for pins, and sets aside what they ask for now, as it is done before anything but facts is settled. */
+  private setPins(pins: readonly Node[]): void {
+    const { state, order } = this.generator;
+    state.seeUntil(order.factsEnd);
+    for (const node of pins) {
+      this.loosened.set(node, state.outcomes[node.index]!);
+      this.disturbAll(node);
+      this.disturbReservation(state.loosen(node));
+    }
+    for (const node of pins) if (node.pinned) this.disturbReservation(this.generator.reserve(node));
   }
 
-  /** The block that holds as it stands and comes next when `head` is due; undefined when it has to be placed anew. */
-  kept(head: Node): Block | undefined {
-    const block = this.inBlock === 0 ? this.blocks[this.next] : undefined;
-    if (!block || block.head !== head) return undefined;
-    for (const node of block.members) if (this.isTouched(node)) return undefined;
-    this.next++;
-    this.skipMoved();
-    return block;
+  /** A block of other phases than before is placed anew. */
+  private compareBlocks(old: SettlingOrder): void {
+    const { order } = this.generator;
+    const blockOf = new Map(old.heads.map((head, block) => [head, block]));
+    order.heads.forEach((head, block) => {
+      const was = blockOf.get(head);
+      const from = order.startOf(block);
+      const size = order.endOf(block) - from;
+      let same = was !== undefined && old.endOf(was) - old.startOf(was) === size;
+      for (let i = 0; same && i < size; i++)
+        same = order.nodes[from + i] === old.nodes[old.startOf(was!) + i];
+      if (!same) this.stale[head.index] = 1;
+    });
   }
 
-  /** Where the pass before had a phase. */
-  outcomeOf({ index }: Node): Outcome {
-    return this.old[index]!;
+  private isBlockReached(block: number): boolean {
+    const { order } = this.generator;
+    const end = order.endOf(block);
+    for (let i = order.startOf(block); i < end; i++) if (this.isReached(order.nodes[i]!)) return true;
+    return false;
   }
 
-  /** Compares what has been placed anew with the pass before. */
-  placed(nodes: readonly Node[], outcomes: readonly (Outcome | undefined)[]): void {
-    for (const node of nodes) {
-      const [was, is] = [this.old[node.index], outcomes[node.index]];
-      if (!was?.placed || !is?.placed) {
-        this.outOfStep = true;
-        return;
-      }
-      if (!this.moved.has(node)) this.follow(node);
-      this.renewed.add(node);
-      const same = was.start === is.start && was.finish === is.finish && was.crewIndex === is.crewIndex;
-      if (same && !this.changed.has(node)) continue;
-      this.disturb(node, was);
-      this.disturb(node, is);
+  /** Places a block anew and notes what is not as it was. */
+  private placeAnew(block: number): boolean {
+    const { generator, renewed } = this;
+    const { order, state } = generator;
+    const from = order.startOf(block);
+    const nodes = order.nodes.slice(from, order.endOf(block));
+    const old = nodes.map((node) => this.loosened.get(node) ?? state.outcomes[node.index]!);
+    state.reopen(order, from, from + nodes.length);
+    if (!generator.again(block)) return false;
+    state.close(order, from, from + nodes.length);
+    for (let i = 0; i < nodes.length; i++) {
+      const node = nodes[i]!;
+      const [was, is] = [old[i]!, state.outcomes[node.index]!];
+      if (!was.placed || !is.placed) return false;
+      const changed = this.touched.changed.has(node);
+      if (changed || !samePlacement(was, is)) renewed.add(node);
+      if (!changed && samePlace(was, is)) continue;
+      this.disturb(node, was, is);
       for (const { index } of node.dependents) this.stale[index] = 1;
       // What it gives back is held for as long as it says.
       for (const { holder } of node.releases) this.stale[holder.index] = 1;
     }
+    return true;
   }
 
-  /** Phases that have not changed their rank must come in the same order as before. */
-  private follow(node: Node): void {
-    const block = this.blocks[this.next];
-    if (block?.members[this.inBlock] !== node) {
-      this.outOfStep = true;
-      return;
-    }
-    this.inBlock++;
-    this.skipMoved();
-  }
-
-  private skipMoved(): void {
-    for (let block = this.blocks[this.next]; block; block = this.blocks[this.next]) {
-      while (this.inBlock < block.members.length && this.moved.has(block.members[this.inBlock]!))
-        this.inBlock++;
-      if (this.inBlock < block.members.length) return;
-      this.next++;
-      this.inBlock = 0;
-    }
-  }
-
-  private isTouched(node: Node): boolean {
+  private isReached(node: Node): boolean {
     if (this.stale[node.index] === 1) return true;
-    const { crewFrom, crewTo, poolFrom, poolTo, reads } = this;
+    const { crews, pools } = this;
+    const { reads } = this.generator;
     const { choices, needs } = node;
-    if (reads.touch(node, this.from, this.to)) {
+    const from = reads.from(node);
+    const to = reads.to(node);
+    if (crews.touchesAny(from, to)) {
       for (let i = 0; i < choices.length; i++) {
-        const crew = choices[i]!.crewIndex;
-        if (crew >= 0 && reads.touch(node, crewFrom[crew]!, crewTo[crew]!)) return true;
+        const { crewIndex } = choices[i]!;
+        if (crewIndex >= 0 && crews.touches(crewIndex, from, to)) return true;
       }
     }
     for (let i = 0; i < needs.length; i++) {
-      const { index } = needs[i]!.pool;
-      if (reads.touchPools(node, poolFrom[index]!, poolTo[index]!)) return true;
+      if (pools.touches(needs[i]!.pool.index, from, reads.poolsTo(node))) return true;
     }
     return false;
   }
 
-  /** What a phase takes, or took, is not as it was. */
-  private disturb(node: Node, outcome: Outcome | undefined): void {
-    if (!outcome?.placed) return;
-    const { crewIndex, start, finish } = outcome;
-    if (crewIndex >= 0) this.disturbCrew(crewIndex, start, finish);
-    this.disturbPools(node, start, finish);
-    for (const { pool } of node.releases) this.disturbPool(pool.index, finish, finish);
+  /** A phase has gone from one place to another. */
+  private disturb(node: Node, was: Placement, is: Placement): void {
+    if (was.crewIndex >= 0) this.crews.add(was.crewIndex, was.start, was.finish);
+    if (is.crewIndex >= 0) this.crews.add(is.crewIndex, is.start, is.finish);
+    const from = Math.min(was.start, is.start);
+    const finish = Math.min(was.finish, is.finish);
+    const to = Math.max(was.finish, is.finish);
+    for (const { pool } of node.holds) this.pools.add(pool.index, from, to);
+    for (const { pool } of node.releases) this.pools.add(pool.index, finish, to);
   }
 
-  private disturbCrew(crew: number, from: number, to: number): void {
-    if (from < this.crewFrom[crew]!) this.crewFrom[crew] = from;
-    if (to > this.crewTo[crew]!) this.crewTo[crew] = to;
-    if (from < this.from) this.from = from;
-    if (to > this.to) this.to = to;
+  /** All that a phase has is seen by others than before. */
+  private disturbAll(node: Node): void {
+    const { outcomes } = this.generator.state;
+    const was = outcomes[node.index];
+    if (!was?.placed) return;
+    this.disturb(node, was, was);
+    for (const { pool, releaser } of node.holds) {
+      const back = outcomes[releaser.index];
+      if (back?.placed) this.pools.add(pool.index, was.start, back.finish);
+    }
   }
 
-  private disturbPools(node: Node, from: number, to: number): void {
-    for (const { pool } of node.holds) this.disturbPool(pool.index, from, to);
-  }
-
-  private disturbPool(pool: number, from: number, to: number): void {
-    if (from < this.poolFrom[pool]!) this.poolFrom[pool] = from;
-    if (to > this.poolTo[pool]!) this.poolTo[pool] = to;
+  /** What was set aside for a phase that holds nothing is so no longer, or has come to be so. */
+  private disturbReservation(kept: Reservation | undefined): void {
+    if (kept && kept.crew >= 0) this.crews.add(kept.crew, kept.from, kept.to);
   }
 }

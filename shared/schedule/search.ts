@@ -1,29 +1,15 @@
-import { fitHours } from './fit-hours.js';
+import { finishAt, waitFor } from './fit-hours.js';
 import type { Bound } from './lower-bounds.js';
-import type { Crew, Reason, TrailStep } from './model.js';
-import { bindingReason } from './outcome.js';
-import type { Choice, CompiledPool, Hours, Node } from './problem.js';
+import type { Reason, TrailStep } from './model.js';
+import { bindingReason, type Placement } from './outcome.js';
+import type { Choice, CompiledPool, Node } from './problem.js';
 import { aheadOf } from './rank.js';
 import { slot, type Slot } from './slot.js';
 import { letsCrewGo, type State } from './state.js';
 
-/** The earliest place with one crew. */
-export interface Found {
-  readonly found: true;
-  readonly crew: Crew | null;
-  readonly crewIndex: number;
-  readonly hours: Hours;
-  readonly start: Slot;
-  readonly finish: Slot;
-  readonly ready: Slot;
-  readonly readyReason: Reason;
-  readonly trail: readonly TrailStep[];
-  readonly reason: Reason;
-}
-
 /** No place inside the horizon, and the wait that never ends. */
 export interface NotFound {
-  readonly found: false;
+  readonly placed: false;
   readonly reason: Reason;
   /** Pool that never has enough again. */
   readonly pool: CompiledPool | null;
@@ -42,31 +28,27 @@ export function findEarliest(
   choice: Choice,
   ready: Bound,
   floors: readonly Bound[],
-): Found | NotFound {
+): Placement | NotFound {
   const { stock, problem } = state;
   const { crew, crewIndex, hours } = choice;
-  const trail: TrailStep[] = [];
+  let trail = NO_STEPS;
   let at = ready.at;
-  const push = (to: Slot, reason: Reason): void => {
-    const last = trail[trail.length - 1];
-    if (last && reason.kind === 'calendar' && last.reason.kind === 'calendar') {
-      trail[trail.length - 1] = { from: last.from, to, reason };
-    } else {
-      trail.push({ from: at, to, reason });
-    }
-    at = to;
-  };
-  for (const floor of floors) if (floor.at > at) push(floor.at, floor.reason);
+  for (const floor of floors) {
+    if (floor.at <= at) continue;
+    trail = withStep(trail, at, floor.at, floor.reason);
+    ({ at } = floor);
+  }
   for (;;) {
-    const fit = fitHours(node, hours, at, problem.end);
-    if (!fit.fits) {
-      if (fit.to === null) return { found: false, reason: fit.reason, pool: null };
-      push(fit.to, fit.reason);
+    const finish = finishAt(node, hours, at);
+    if (finish === null) {
+      const { to, reason } = waitFor(node, hours, at, problem.end);
+      if (to === null) return { placed: false, reason, pool: null };
+      trail = withStep(trail, at, to, reason);
+      at = to;
       continue;
     }
-    const { finish } = fit;
     if (finish > problem.end) {
-      return { found: false, reason: bindingReason(ready.reason, trail), pool: null };
+      return { placed: false, reason: bindingReason(ready.reason, trail), pool: null };
     }
     const busy = crewIndex < 0 ? -1 : busyWith(state, node, crewIndex, at, finish);
     if (busy >= 0) {
@@ -74,32 +56,53 @@ export function findEarliest(
       const owner = problem.nodes[timeline.ownerOf(busy)]!;
       const until = timeline.toOf(busy);
       const ahead = aheadOf(owner, node, problem.input);
-      push(until, { kind: 'crew', crewId: crew!.id, phaseId: owner.id, until, ahead });
+      trail = withStep(trail, at, until, {
+        kind: 'crew',
+        crewId: crew!.id,
+        phaseId: owner.id,
+        until,
+        ahead,
+      });
+      at = until;
       continue;
     }
-    const short = stock.shortFor(node, at, finish);
+    const short = node.needs.length === 0 ? undefined : stock.shortFor(node, at, finish);
     if (short) {
       const reason = stock.blame(short.pool, short, node);
-      if (short.to === Infinity) return { found: false, reason, pool: short.pool };
-      push(slot(short.to), reason);
+      if (short.to === Infinity) return { placed: false, reason, pool: short.pool };
+      trail = withStep(trail, at, slot(short.to), reason);
+      at = slot(short.to);
       continue;
     }
-    const reason = bindingReason(ready.reason, trail);
-    const { at: readyAt, reason: readyReason } = ready;
     return {
-      found: true,
+      placed: true,
+      state: 'planned',
+      start: at,
+      finish,
       crew,
       crewIndex,
       hours,
-      start: at,
-      finish,
-      ready: readyAt,
-      readyReason,
+      ready: ready.at,
+      readyReason: ready.reason,
       trail,
-      reason,
+      reason: bindingReason(ready.reason, trail),
+      conflicts: NO_CONFLICTS,
     };
   }
 }
+
+/** One wait more; closed hours that follow each other are one. */
+function withStep(trail: TrailStep[], from: Slot, to: Slot, reason: Reason): TrailStep[] {
+  const last = trail[trail.length - 1];
+  if (!last) return [{ from, to, reason }];
+  if (reason.kind === 'calendar' && last.reason.kind === 'calendar') {
+    trail[trail.length - 1] = { from: last.from, to, reason };
+  } else trail.push({ from, to, reason });
+  return trail;
+}
+
+const NO_STEPS: TrailStep[] = [];
+const NO_CONFLICTS: Placement['conflicts'] = [];
 
 /** The stretch of the crew's other work that stands in the way of a phase; -1 for none. */
 export function busyWith(state: State, node: Node, crew: number, start: Slot, finish: Slot): number {

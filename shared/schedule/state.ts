@@ -2,9 +2,11 @@ import { CrewTimeline } from './crew-timeline.js';
 import { subtractIntervals } from './intervals.js';
 import type { Interval } from './model.js';
 import type { Outcome } from './outcome.js';
-import type { Node, Problem, Visit } from './problem.js';
+import type { CompiledPool, Node, Problem, Visit } from './problem.js';
 import type { Slot } from './slot.js';
 import { Stock, type Loan } from './stock.js';
+import type { SettlingOrder } from './settling-order.js';
+import { FOREVER, View } from './view.js';
 import { planVisit, visitWithin, type VisitOutcome } from './visits.js';
 
 /** What is set aside for a phase whose start is fixed. */
@@ -16,39 +18,63 @@ export interface Reservation {
   readonly started: boolean;
 }
 
+/** A reservation with the equipment that could be had for it. */
+interface Kept extends Reservation {
+  readonly loans: Loan[];
+}
+
 const NO_LOANS: Loan[] = [];
 
 /** Everything that changes while a plan is generated; each settling can be undone, last first. */
 export class State {
   readonly outcomes: (Outcome | undefined)[];
   readonly stock: Stock;
-  /** Phases in the order in which they were settled. */
-  readonly settled: Node[] = [];
+  /** Phases in the order in which they were settled; those of the block alone where a pass is gone over again. */
+  settled: Node[];
   /** Phases whose prerequisites have just all been settled are handed to this. */
   onReady: (node: Node) => void = () => {};
   private readonly waiting: Int32Array;
   private readonly timelines: readonly CrewTimeline[];
   private readonly visits: (VisitOutcome | undefined)[];
-  private readonly reservations: (Reservation | undefined)[];
-  /** What each phase has taken, set aside or for good. */
+  private readonly reservations: (Kept | undefined)[];
+  private readonly view: View;
+  /** What each phase has taken for good. */
   private readonly loans: Loan[][];
   /** Loans that a phase ends, and those that wait for it. */
   private readonly awaited: (Loan[] | undefined)[];
+  /** Place of each phase in the order that is gone over. */
+  private readonly places: Int32Array;
+  /** By pool, the phases that hold some of it, in that order; and how many of them have it. */
+  private readonly holders: Node[][];
+  private readonly lent: Int32Array;
   /** What settling a phase gave up or moved, to be put back. */
-  private readonly before: ({ kept: Reservation | undefined; visits: Before[] } | undefined)[];
+  private readonly before: ({ kept: Kept | undefined; visits: Before[] } | undefined)[];
 
-  constructor(readonly problem: Problem) {
+  /**
+   * @param order is written as phases are settled
+   */
+  constructor(
+    readonly problem: Problem,
+    order: SettlingOrder,
+  ) {
     const { nodes } = problem;
+    this.settled = order.nodes;
+    this.view = new View(nodes.length);
+    this.places = new Int32Array(nodes.length);
+    this.holders = problem.pools.map(() => []);
+    this.lent = new Int32Array(problem.pools.length);
     this.outcomes = new Array<Outcome | undefined>(nodes.length).fill(undefined);
     this.visits = new Array<VisitOutcome | undefined>(problem.visits.length).fill(undefined);
-    this.reservations = new Array<Reservation | undefined>(nodes.length).fill(undefined);
+    this.reservations = new Array<Kept | undefined>(nodes.length).fill(undefined);
     this.loans = new Array<Loan[]>(nodes.length).fill(NO_LOANS);
     this.awaited = new Array<Loan[] | undefined>(nodes.length).fill(undefined);
     this.before = new Array<undefined>(nodes.length).fill(undefined);
     this.waiting = new Int32Array(nodes.length);
     for (const { index, prerequisites } of nodes) this.waiting[index] = prerequisites.length;
     this.stock = new Stock(problem);
-    this.timelines = problem.crews.map((crew) => new CrewTimeline(problem.calendar(crew.calendarId)));
+    this.timelines = problem.crews.map(
+      ({ calendarId }) => new CrewTimeline(problem.calendar(calendarId), this.view),
+    );
   }
 
   /** What a crew, by its place in id order, is busy with. */
@@ -71,28 +97,23 @@ export class State {
   }
 
   /** Sets crew and equipment aside for a fixed or actual start, until the phase is settled. */
-  reserve(node: Node, kept: Reservation): void {
-    const { crew, from, to } = kept;
+  reserve(node: Node, { crew, from, to, started }: Reservation): void {
     if (crew >= 0) this.timeline(crew).take(from, to, node.index);
-    this.loans[node.index] = kept.started
+    const loans = started
       ? this.stock.lend(node, from, to, this.outcomes)
       : this.stock.promise(node, from, to);
-    this.reservations[node.index] = kept;
+    this.view.since[node.index] = FROM_THE_BEGINNING;
+    this.reservations[node.index] = { crew, from, to, started, loans };
   }
 
-  /** What is set aside for a phase. */
-  reservationOf(node: Node): Reservation | undefined {
-    return this.reservations[node.index];
-  }
-
-  /** Gives up what was set aside. */
-  unreserve(node: Node): void {
+  /** Gives up what was set aside, and returns it. */
+  unreserve(node: Node): Kept | undefined {
     const kept = this.reservations[node.index];
-    if (!kept) return;
+    if (!kept) return undefined;
     if (kept.crew >= 0) this.timeline(kept.crew).release(kept.from, kept.to, node.index);
-    for (const loan of this.loans[node.index]!) this.stock.takeBack(loan);
-    this.loans[node.index] = NO_LOANS;
+    for (const loan of kept.loans) this.stock.takeBack(loan);
     this.reservations[node.index] = undefined;
+    return kept;
   }
 
   /**
@@ -100,7 +121,7 @@ export class State {
    * @param kept what was set aside for it and is set aside again when this is undone
    * @returns index of a phase that has the crew at the same time, which only facts can bring about; -1 for none
    */
-  settle(node: Node, outcome: Outcome, kept?: Reservation): number {
+  settle(node: Node, outcome: Outcome, kept?: Kept): number {
     const { index } = node;
     this.outcomes[index] = outcome;
     this.settled.push(node);
@@ -164,34 +185,126 @@ export class State {
   }
 
   private undo(node: Node): void {
-    const { index, dependents } = node;
-    const outcome = this.outcomes[index]!;
-    for (let i = 0; i < dependents.length; i++) this.waiting[dependents[i]!.index]!++;
-    if (outcome.placed) {
-      const awaited = this.awaited[index];
-      if (awaited) for (const loan of awaited) this.stock.endLoan(loan, Infinity);
-      if (node.holds.length > 0) this.takeBack(index);
-      if (outcome.crewIndex >= 0)
-        this.timeline(outcome.crewIndex).release(outcome.start, outcome.finish, index);
-    }
-    for (const visit of node.visitsAfter) this.visits[visit.index] = undefined;
-    this.outcomes[index] = undefined;
+    const { index } = node;
+    const awaited = this.awaited[index];
+    if (awaited && this.outcomes[index]!.placed)
+      for (const loan of awaited) this.stock.endLoan(loan, Infinity);
+    for (const loan of this.loans[index]!) this.stock.takeBack(loan);
+    this.clear(node);
     const before = this.before[index];
     if (!before) return;
     for (const { visit, planned } of before.visits) this.visits[visit.index] = planned;
     if (before.kept) this.reserve(node, before.kept);
   }
 
-  private takeBack(index: number): void {
+  /** As if a phase had no place, but for stock. */
+  private clear(node: Node): void {
+    const { index, dependents } = node;
+    const outcome = this.outcomes[index]!;
+    for (let i = 0; i < dependents.length; i++) this.waiting[dependents[i]!.index]!++;
+    if (outcome.placed && outcome.crewIndex >= 0)
+      this.timeline(outcome.crewIndex).release(outcome.start, outcome.finish, index);
+    for (const visit of node.visitsAfter) this.visits[visit.index] = undefined;
     for (const loan of this.loans[index]!) {
-      this.stock.takeBack(loan);
       const list = this.awaited[loan.releaser.index];
       const at = list?.lastIndexOf(loan) ?? -1;
       if (list && at >= 0) list.splice(at, 1);
     }
     this.loans[index] = NO_LOANS;
+    this.outcomes[index] = undefined;
+  }
+
+  /** Gets ready for going over what is settled again, in an order that differs at most in where free phases come in it. */
+  goOver({ nodes }: SettlingOrder): void {
+    const { since } = this.view;
+    this.onReady = () => {};
+    for (const holders of this.holders) holders.length = 0;
+    for (let i = 0; i < nodes.length; i++) {
+      const node = nodes[i]!;
+      this.places[node.index] = i;
+      if (since[node.index] !== FROM_THE_BEGINNING) since[node.index] = i;
+      for (const { pool } of node.needs) this.holders[pool.index]!.push(node);
+    }
+    for (let pool = 0; pool < this.holders.length; pool++) this.lent[pool] = this.holders[pool]!.length;
+  }
+
+  /**
+   * Takes a fixed phase out that is settled, with what was set aside for it.
+   * @returns what that was
+   */
+  loosen(node: Node): Kept | undefined {
+    this.clear(node);
+    this.restore(node);
+    this.view.since[node.index] = this.places[node.index]!;
+    return this.unreserve(node);
+  }
+
+  /** Nothing is seen but what comes before a place in the order. */
+  seeUntil(place: number): void {
+    this.view.until = place;
+  }
+
+  /** Takes a block out of the places it has, and leaves everything as it is when the block comes to be settled. */
+  reopen({ nodes }: SettlingOrder, from: number, to: number): void {
+    this.settled = [];
+    this.view.until = to;
+    for (let i = from; i < to; i++) {
+      const { needs } = nodes[i]!;
+      for (let k = 0; k < needs.length; k++) this.lendUntil(from, needs[k]!.pool);
+    }
+    for (let i = to - 1; i >= from; i--) {
+      const node = nodes[i]!;
+      if (!this.isSettled(node)) continue;
+      this.clear(node);
+      this.awaited[node.index] = undefined;
+      this.restore(node);
+    }
+  }
+
+  /** Notes that a block has been settled again, with what it holds. */
+  close({ nodes }: SettlingOrder, from: number, to: number): void {
+    for (let i = from; i < to; i++) for (const { pool } of nodes[i]!.needs) this.lent[pool.index]!++;
+  }
+
+  /** All pools as everything that is placed leaves them. */
+  lendAll(): void {
+    for (const pool of this.problem.pools) this.lendUntil(FOREVER, pool);
+    this.view.until = FOREVER;
+  }
+
+  /** Brings a pool to where it stands when a place in the order comes up. */
+  private lendUntil(place: number, pool: CompiledPool): void {
+    const { places, stock } = this;
+    const holders = this.holders[pool.index]!;
+    let lent = this.lent[pool.index]!;
+    for (; lent > 0 && places[holders[lent - 1]!.index]! >= place; lent--) {
+      const { index } = holders[lent - 1]!;
+      for (const loan of this.loans[index]!) if (loan.pool === pool) stock.takeBack(loan);
+      for (const loan of this.promisedTo(index)) if (loan.pool === pool) stock.lendAgain(loan);
+    }
+    for (; lent < holders.length && places[holders[lent]!.index]! < place; lent++) {
+      const { index } = holders[lent]!;
+      for (const loan of this.promisedTo(index)) if (loan.pool === pool) stock.takeBack(loan);
+      for (const loan of this.loans[index]!) if (loan.pool === pool) stock.lendAgain(loan);
+    }
+    this.lent[pool.index] = lent;
+  }
+
+  private promisedTo(index: number): readonly Loan[] {
+    return this.before[index]?.kept?.loans ?? NO_LOANS;
+  }
+
+  /** Sets aside again what was set aside for a phase before it was settled. */
+  private restore({ index }: Node): void {
+    const kept = this.before[index]?.kept;
+    if (!kept) return;
+    if (kept.crew >= 0) this.timeline(kept.crew).take(kept.from, kept.to, index);
+    this.reservations[index] = kept;
   }
 }
+
+/** Before any place in the order. */
+const FROM_THE_BEGINNING = -1;
 
 /** A visit before it was moved. */
 interface Before {

@@ -53,7 +53,7 @@ function withoutCauses(
   const others = floors.filter(({ reason }) => !causes.some((cause) => isSame(cause, reason)));
   const place = bestPlace(state, free, free.choices, others, new Reads(state.outcomes.length));
   for (const undo of putBack.reverse()) undo();
-  return place.found ? place : undefined;
+  return place.placed ? place : undefined;
 }
 
 /** Frees the crew or the equipment that a phase has; returns how to take it again. */
