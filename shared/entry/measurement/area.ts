@@ -1,4 +1,4 @@
-import type { Feet, Inches } from '../../units/length.js';
+import type { Feet, Inches, SquareFeet } from '../../units/length.js';
 
 /** What an area is. */
 export type AreaKind = 'landing' | 'flight' | 'walk';
@@ -8,6 +8,8 @@ interface AreaCommon {
   readonly key: string;
   readonly name: string;
   readonly heated: boolean;
+  /** What is walked on, from the outline as drawn; left out where no plan was drawn: then it is a rectangle. */
+  readonly drawnTop?: SquareFeet;
 }
 
 /** A level platform at the door. Its back stands against the house. */

@@ -7,6 +7,8 @@ import { readArea } from './read-area.js';
 import { readDesign } from './read-design.js';
 import { readFeet, readInches } from './read-length.js';
 import { readSet } from './read-set.js';
+import { readSitePlan } from './read-site-plan.js';
+import { withDrawnTop } from './drawn-top.js';
 
 /** A checked measurement, or everything that is wrong with it. */
 export type MeasurementCheck =
@@ -19,12 +21,14 @@ export type MeasurementCheck =
  */
 export function checkMeasurement(value: unknown): MeasurementCheck {
   const root = readFrom(value);
-  if (!root.object(['version', 'frost', 'footing', 'buildUp', 'areas', 'heatingSets', 'design'])) {
+  if (
+    !root.object(['version', 'frost', 'footing', 'buildUp', 'areas', 'heatingSets', 'design', 'sitePlan'])
+  ) {
     return { ok: false, faults: root.faults };
   }
   if (root.at('version').value !== 1) root.at('version').fault('must be 1; this is the only form known');
   const footing = root.at('footing');
-  const measurement: EntryMeasurement = {
+  const measured: Omit<EntryMeasurement, 'sitePlan'> = {
     version: 1,
     frost: readFrost(root.at('frost')),
     footing: footing.missing ? null : readFooting(footing),
@@ -33,6 +37,9 @@ export function checkMeasurement(value: unknown): MeasurementCheck {
     heatingSets: root.at('heatingSets').list().map(readSet),
     design: readDesign(root.at('design')),
   };
+  const sitePlan = readSitePlan(root.at('sitePlan'), measured.areas);
+  const areas = measured.areas.map((area) => withDrawnTop(area, sitePlan));
+  const measurement = { ...measured, areas, sitePlan };
   if (root.faults.length === 0) root.faults.push(...checkTogether(measurement));
   return root.faults.length === 0 ? { ok: true, measurement } : { ok: false, faults: root.faults };
 }

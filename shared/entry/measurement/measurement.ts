@@ -4,6 +4,7 @@ import type { Fahrenheit } from '../../units/temperature.js';
 import type { Feet, Inches } from '../../units/length.js';
 import type { MeasuredArea } from './area.js';
 import type { EntryDesign } from './design.js';
+import type { SitePlan } from '../geometry/site-plan.js';
 
 /** The layers over the block or the walk's base, bottom to top. */
 export interface BuildUp {
@@ -68,4 +69,6 @@ export interface EntryMeasurement {
   readonly areas: readonly MeasuredArea[];
   readonly heatingSets: readonly MeasuredSet[];
   readonly design: EntryDesign;
+  /** How the areas lie to each other; null when no plan was drawn, and then no cable is laid out. */
+  readonly sitePlan: SitePlan | null;
 }

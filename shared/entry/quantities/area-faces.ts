@@ -9,11 +9,11 @@ export interface AreaFaces {
   readonly upright: SquareFeet;
 }
 
-/** Tops and uprights of an area. Of a landing three sides are open; a flight's top tread is the landing. */
+/** Tops and uprights of an area, the top as drawn where it was. Of a landing three sides are open; a flight's top tread is the landing. */
 export function areaFaces(area: MeasuredArea): AreaFaces {
   switch (area.kind) {
     case 'walk':
-      return { top: rectangle(area.length, toFeet(area.width)), upright: squareFeet(0) };
+      return { top: area.drawnTop ?? rectangle(area.length, toFeet(area.width)), upright: squareFeet(0) };
     case 'landing':
       return landingFaces(area);
     case 'flight':
@@ -21,9 +21,9 @@ export function areaFaces(area: MeasuredArea): AreaFaces {
   }
 }
 
-function landingFaces({ length, width, height }: LandingArea): AreaFaces {
+function landingFaces({ length, width, height, drawnTop }: LandingArea): AreaFaces {
   return {
-    top: rectangle(toFeet(length), toFeet(width)),
+    top: drawnTop ?? rectangle(toFeet(length), toFeet(width)),
     upright: squareFeet(((2 * length + width) * height) / 144),
   };
 }
