@@ -29,7 +29,10 @@ const withServers = {
 
 export default {
   projects: [
-    tier('core', ['shared/**/*.spec.ts', 'board/**/*.spec.ts', 'bench/**/*.spec.ts']),
+    tier(
+      'core',
+      ['shared', 'board', 'bench', 'scripts'].map((folder) => `${folder}/**/*.spec.ts`),
+    ),
     tier('standards', ['test/standards/**/*.spec.ts']),
     tier('service', ['test/service/**/*.spec.ts', 'src/**/*.spec.ts'], withServers),
     tier('faults', ['test/faults/**/*.spec.ts'], withServers),

@@ -2,24 +2,37 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { coldSummary } from './cold/cold-summary.js';
 import { playCold } from './cold/play-cold.js';
+import { showDesign } from './design/show-design.js';
 import { play, type Story } from './play.js';
 import { setStage } from './stage.js';
 
 /*
- * npm run walkthrough [-- cold] [-- FILE.json] [-- --json]
+ * npm run walkthrough [-- cold | entry] [-- FILE.json] [-- --json] [-- --out FOLDER]
  *
  * Takes a job from a file of site measurements to an energised walk, against a freshly started service with a real
  * database and a real mail server, and prints what happened and why. With "cold" the job meets a hard frost on the
  * morning of its first pour, and is followed until that is cured. With --json it prints the same for a machine.
+ *
+ * With "entry" nothing is started: the whole design of the measured entry is printed, and its drawings are written into the
+ * folder of --out.
  */
 
 const { values, positionals } = parseArgs({
-  options: { json: { type: 'boolean', default: false } },
+  options: { json: { type: 'boolean', default: false }, out: { type: 'string' } },
   allowPositionals: true,
 });
-const cold = positionals[0] === 'cold';
-const file = positionals[cold ? 1 : 0] ?? new URL('./entry.json', import.meta.url);
-const measurement: unknown = JSON.parse(readFileSync(file, 'utf8'));
+const [first] = positionals;
+const cold = first === 'cold';
+const named = cold || first === 'entry' ? positionals[1] : first;
+const measurement: unknown = JSON.parse(
+  readFileSync(named ?? new URL('./entry.json', import.meta.url), 'utf8'),
+);
+
+if (first === 'entry') {
+  const { words, data } = showDesign(measurement, values.out);
+  process.stdout.write(values.json ? `${JSON.stringify(data, null, 2)}\n` : words);
+  process.exit();
+}
 
 /** A Monday morning of an invented winter, in the company's zone. */
 const FROM = new Date('2031-01-06T08:00:00-05:00');

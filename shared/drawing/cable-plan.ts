@@ -7,13 +7,13 @@ import { cableTrace } from './cable-trace.js';
 import { closed, dimension, stroke } from './dimension.js';
 import { sayInches } from './say-inches.js';
 import { drawMark, spacingMarks } from './spacing-marks.js';
-import { drawing, element, label } from './svg.js';
+import { drawing, element, label, wordHeight } from './svg.js';
 
-/** Room around what is drawn, in inches of the real thing: dimensions and words stand in it. */
-const MARGIN = 34;
-const TEXT = 3.2;
-/** Lines of words under the plan. */
-const FOOT = 32;
+/** Room around what is drawn, in heights of a word: dimensions and words stand in it. */
+const MARGIN = 10.5;
+/** Lines of words under the plan, and the least width that they take. */
+const FOOT = 11;
+const LEAST_WIDTH = 60;
 
 /**
  * The dimensioned plan that a cable hand works from, seen from above with the house at the top: areas, setbacks, keep-outs,
@@ -21,11 +21,10 @@ const FOOT = 32;
  */
 export function cablePlan(site: SitePlan, layout: CableLayout, scale: number): string {
   const shapes = outlines(site);
-  const all = [...shapes.flat(), ...site.wall];
-  const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
-  const [top, bottom] = [Math.min(...all.map((p) => p.y)), Math.max(...all.map((p) => p.y))];
+  const t = wordHeight(scale);
+  const { left, bottom, sheet } = extent(site, t);
   const content = [
-    wall(site),
+    wall(site, t),
     ...shapes.map((shape) => closed(shape, 'cut')),
     ...layout.chain.fields.flatMap(({ keepOuts }) =>
       keepOuts.map((out) =>
@@ -36,21 +35,32 @@ export function cablePlan(site: SitePlan, layout: CableLayout, scale: number): s
     ),
     cableTrace(layout.pieces),
     lead(layout),
-    ends(layout),
-    sensor(layout),
-    ...spacingMarks(layout.pieces, layout.cable.greatestSpacing).map((mark) => drawMark(mark, TEXT * 0.8)),
-    ...site.surfaces.flatMap((surface) => dimensions(surface, site)),
-    words(layout, scale, left, bottom + 14),
+    ends(layout, t),
+    sensor(layout, t),
+    ...spacingMarks(layout.pieces, layout.cable.greatestSpacing).map((mark) => drawMark(mark, t * 0.8)),
+    ...site.surfaces.flatMap((surface) => dimensions(surface, site, t)),
+    words(layout, scale, left, bottom + 4.4 * t),
   ].join('');
+  return drawing({ ...sheet, title: 'Plan of the heating cable', scale }, content);
+}
+
+/** Width and height of the plan with its words, in inches of the real thing. */
+export function cablePlanSize(site: SitePlan, scale: number): readonly [number, number] {
+  const { width, height } = extent(site, wordHeight(scale)).sheet;
+  return [width, height];
+}
+
+function extent(site: SitePlan, t: number) {
+  const all = [...outlines(site).flat(), ...site.wall];
+  const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
+  const [top, bottom] = [Math.min(...all.map((p) => p.y)), Math.max(...all.map((p) => p.y))];
   const sheet = {
-    title: 'Plan of the heating cable',
-    x: left - MARGIN,
-    y: top - MARGIN,
-    width: Math.max(right - left + 2 * MARGIN, 150),
-    height: bottom - top + MARGIN + FOOT,
-    scale,
+    x: left - MARGIN * t,
+    y: top - MARGIN * t,
+    width: Math.max(right - left + 2 * MARGIN * t, LEAST_WIDTH * t),
+    height: bottom - top + (MARGIN + FOOT) * t,
   };
-  return drawing(sheet, content);
+  return { left, bottom, sheet };
 }
 
 function outlines({ surfaces, penetration }: SitePlan): Point[][] {
@@ -68,17 +78,17 @@ function partsOf(surface: Surface, source: Point): Point[][] {
   return (surface.kind === 'flight' ? treads(surface, source) : walkLegs(surface)).map((part) => [...part]);
 }
 
-function wall({ wall: [a, b], penetration }: SitePlan): string {
-  const strokes = Math.floor(distance(a, b) / 6);
+function wall({ wall: [a, b], penetration }: SitePlan, t: number): string {
+  const strokes = Math.floor(distance(a, b) / (2 * t));
   const hatch = Array.from({ length: strokes }, (_, i) => {
     const p = between(a, b, (i + 0.5) / strokes);
-    return stroke(p, { x: p.x + 5, y: p.y - 5 });
+    return stroke(p, { x: p.x + 1.5 * t, y: p.y - 1.5 * t });
   });
   return (
     stroke(a, b, 'cut') +
     hatch.join('') +
-    label(penetration.x + 2, penetration.y - 9, 'sleeve for the cold lead', { 'font-size': TEXT }) +
-    dimension(a, penetration, -16, TEXT)
+    label(penetration.x + 0.7 * t, penetration.y - 2.8 * t, 'sleeve for the cold lead', { 'font-size': t }) +
+    dimension(a, penetration, -5 * t, t)
   );
 }
 
@@ -87,48 +97,57 @@ const lead = ({ penetration, pieces }: CableLayout): string =>
   stroke({ x: penetration.x, y: penetration.y - 6 }, penetration, 'dash') +
   stroke(penetration, pieces[0]!.from, 'dash');
 
-function ends({ pieces }: CableLayout): string {
+function ends({ pieces }: CableLayout, t: number): string {
   const [from, to] = [pieces[0]!.from, pieces[pieces.length - 1]!.to];
   return (
-    element('rect', { x: from.x - 1, y: from.y - 1, width: 2, height: 2, fill: '#a3341f' }) +
-    label(from.x + 1.6, from.y - 1, 'cold joint', { 'font-size': TEXT * 0.75 }) +
-    element('circle', { cx: to.x, cy: to.y, r: 1, fill: '#a3341f' }) +
-    label(to.x + 1.6, to.y + 3, 'end', { 'font-size': TEXT * 0.75 })
+    element('rect', {
+      x: from.x - 0.3 * t,
+      y: from.y - 0.3 * t,
+      width: 0.6 * t,
+      height: 0.6 * t,
+      fill: '#a3341f',
+    }) +
+    label(from.x + 0.5 * t, from.y - 0.3 * t, 'cold joint', { 'font-size': t * 0.75 }) +
+    element('circle', { cx: to.x, cy: to.y, r: 0.3 * t, fill: '#a3341f' }) +
+    label(to.x + 0.5 * t, to.y + t, 'end', { 'font-size': t * 0.75 })
   );
 }
 
-function sensor({ sensor: place }: CableLayout): string {
+function sensor({ sensor: place }: CableLayout, t: number): string {
   if (!place) return '';
   const { x, y } = place.at;
+  const ring = { fill: '#fff', stroke: '#1d1b16', 'stroke-width': 0.15 * t };
   return (
-    element('circle', { cx: x, cy: y, r: 0.9, fill: '#fff', stroke: '#1d1b16', 'stroke-width': 0.5 }) +
-    label(x + 1.5, y + 0.9, 'sensor', {
-      'font-size': TEXT * 0.8,
-      'paint-order': 'stroke',
-      stroke: '#fff',
-      'stroke-width': 1,
-    })
+    element('circle', { cx: x, cy: y, r: 0.28 * t, ...ring }) +
+    label(x + 0.5 * t, y + 0.28 * t, 'sensor', { 'font-size': t * 0.8 })
   );
 }
 
-function dimensions(surface: Surface, site: SitePlan): string[] {
+function dimensions(surface: Surface, site: SitePlan, t: number): string[] {
   switch (surface.kind) {
     case 'landing': {
       const xs = surface.outline.map((p) => p.x);
       const ys = surface.outline.map((p) => p.y);
       const [x1, x2, y1, y2] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
       return [
-        dimension({ x: x1, y: y2 }, { x: x1, y: y1 }, -10, TEXT),
-        dimension({ x: x2, y: y1 }, { x: x1, y: y1 }, 24, TEXT),
+        dimension({ x: x1, y: y2 }, { x: x1, y: y1 }, -3 * t, t),
+        dimension({ x: x2, y: y1 }, { x: x1, y: y1 }, 7.5 * t, t),
       ];
     }
-    case 'flight':
-      return treads(surface, site.penetration).map(([, b, c]) => dimension(b!, c!, -8, TEXT));
+    case 'flight': {
+      const all = treads(surface, site.penetration);
+      const [first, last] = [all[0]!, all[all.length - 1]!];
+      const text = all.length > 1 ? `${all.length} × ${sayInches(surface.tread)}` : sayInches(surface.tread);
+      return [dimension(first[1]!, last[2]!, -2.5 * t, t, text)];
+    }
     case 'walk':
       return [
-        ...walkLegs(surface).map(([, b, c]) => dimension(b!, c!, 8, TEXT)),
+        ...walkLegs(surface).map(([, b, c]) => dimension(b!, c!, 2.5 * t, t)),
         ...[surface.line[surface.line.length - 1]!].map(({ at, width }) =>
-          label(at.x, at.y + 5, `${sayInches(width)} wide`, { 'font-size': TEXT, 'text-anchor': 'middle' }),
+          label(at.x, at.y + 1.6 * t, `${sayInches(width)} wide`, {
+            'font-size': t,
+            'text-anchor': 'middle',
+          }),
         ),
       ];
   }
@@ -136,14 +155,16 @@ function dimensions(surface: Surface, site: SitePlan): string[] {
 
 function words(layout: CableLayout, scale: number, x: number, y: number): string {
   const { measure, cable } = layout;
+  const t = wordHeight(scale);
   const sorted = measure.fields.map(({ wattsPerSquareFoot }) => wattsPerSquareFoot).sort((a, b) => a - b);
   const lines = [
     `Heating cable ${Math.round((measure.length / 12) * 10) / 10} ft, uncut; runs no closer than ${sayInches(measure.closest)} on centres; least bend ${sayInches(cable.leastBend)}.`,
-    `Power ${Math.round(sorted[0]!)} to ${Math.round(sorted[sorted.length - 1]!)} W/ft². Scale 1 : ${scale}; check with a rule: ${sayInches(scale)} are one inch here.`,
-    "Never cut or cross the heating cable; test it before anything covers it; the set's instructions and local code go first.",
+    `Power ${Math.round(sorted[0]!)} to ${Math.round(sorted[sorted.length - 1]!)} W/ft². Scale 1 : ${scale}; the stroke below is one inch of paper, ${sayInches(scale)} on site.`,
+    'Never cut or cross the heating cable; test it before anything covers it.',
+    "The set's instructions and local code go first.",
   ];
   return (
-    lines.map((text, i) => label(x, y + i * 4.4, text, { 'font-size': TEXT })).join('') +
-    stroke({ x, y: y + 12 }, { x: x + scale, y: y + 12 }, 'cut')
+    lines.map((text, i) => label(x, y + i * 1.4 * t, text, { 'font-size': t })).join('') +
+    element('g', { class: 'rule' }, stroke({ x, y: y + 5.2 * t }, { x: x + scale, y: y + 5.2 * t }, 'cut'))
   );
 }

@@ -1,7 +1,7 @@
 import { dimension, stroke } from './dimension.js';
 import { cutBlock, hatchPatterns } from './hatch-patterns.js';
 import { sayInches } from './say-inches.js';
-import { drawing, element, label } from './svg.js';
+import { drawing, element, label, wordHeight } from './svg.js';
 
 /** What a section through landing and steps shows; all in inches. */
 export interface SectionFacts {
@@ -21,8 +21,10 @@ export interface SectionFacts {
   readonly cableSpacing: number | null;
 }
 
-const TEXT = 2.6;
-const MARGIN = 30;
+/** Room around what is drawn and under it, in heights of a word. */
+const MARGIN = 11;
+const FOOT = 9;
+/** How much of the walk is shown, in. */
 const WALK_SHOWN = 30;
 
 /** One level of the entry: a tread, or the landing. */
@@ -53,47 +55,42 @@ export function entrySection(facts: SectionFacts, scale: number): string {
   const steps = stepsOf(facts);
   const foot = steps[steps.length - 1]!.to;
   const height = steps[0]!.top;
+  const t = wordHeight(scale);
+  const under = facts.footing.bottom + 2.5 * t;
   const content = [
     hatchPatterns(),
-    cutBlock('earth', -10, 0, foot + WALK_SHOWN + 10, facts.footing.bottom + 6),
+    cutBlock('earth', -10, 0, foot + WALK_SHOWN + 10, under),
     footings(facts, foot),
     walk(facts, foot),
     ...steps.map((step) => layers(step, facts)),
-    wall(height),
-    ...riserMarks(steps, facts),
-    dimension({ x: foot + WALK_SHOWN, y: 0 }, { x: foot + WALK_SHOWN, y: facts.footing.bottom }, -6, TEXT),
-    dimension({ x: 0, y: -height }, { x: facts.landing, y: -height }, -8, TEXT),
-    frost(facts, foot),
-    legend(facts, steps[0]!),
-    label(
-      0,
-      facts.footing.bottom + 14,
+    wall(height, t),
+    ...riserMarks(steps, facts, t),
+    dimension({ x: foot + WALK_SHOWN, y: 0 }, { x: foot + WALK_SHOWN, y: facts.footing.bottom }, -2.5 * t, t),
+    dimension({ x: 0, y: -height }, { x: facts.landing, y: -height }, -2.5 * t, t),
+    frost(facts, foot, t),
+    legend(facts, steps[0]!, t),
+    ...[
       `Section through landing and steps. Scale 1 : ${scale}; finished heights from the walk.`,
-      {
-        'font-size': TEXT,
-      },
-    ),
-    label(
-      0,
-      facts.footing.bottom + 18,
+      `The stroke below is one inch of paper, ${sayInches(scale)} on site.`,
       'Local code and the authority having jurisdiction decide on risers, footing and frost.',
-      {
-        'font-size': TEXT,
-      },
+    ].map((text, i) => label(0, under + (2 + 1.4 * i) * t, text, { 'font-size': t })),
+    element(
+      'g',
+      { class: 'rule' },
+      stroke({ x: 0, y: under + 5.8 * t }, { x: scale, y: under + 5.8 * t }, 'cut'),
     ),
-    stroke({ x: 0, y: facts.footing.bottom + 21 }, { x: scale, y: facts.footing.bottom + 21 }, 'cut'),
   ].join('');
-  return drawing(
-    {
-      title: 'Section through landing and steps',
-      x: -MARGIN,
-      y: -height - MARGIN,
-      width: foot + WALK_SHOWN + 2 * MARGIN,
-      height: height + facts.footing.bottom + MARGIN + 26,
-      scale,
-    },
-    content,
-  );
+  const [w, h] = entrySectionSize(facts, scale);
+  const sheet = { x: -MARGIN * t, y: -height - MARGIN * t, width: w, height: h, scale };
+  return drawing({ ...sheet, title: 'Section through landing and steps' }, content);
+}
+
+/** Width and height of the section with its words at a scale, in inches of the real thing. */
+export function entrySectionSize(facts: SectionFacts, scale: number): readonly [number, number] {
+  const t = wordHeight(scale);
+  const steps = stepsOf(facts);
+  const [first, last] = [steps[0]!, steps[steps.length - 1]!];
+  return [last.to + WALK_SHOWN + 2 * MARGIN * t, first.top + facts.footing.bottom + (MARGIN + FOOT) * t];
 }
 
 /** Block, bed with mesh and cable, and stone of one step; the stone stands out by the nosing. */
@@ -131,37 +128,39 @@ const walk = ({ bed, stone, walkBase }: SectionFacts, foot: number): string =>
   cutBlock('mortar', foot, stone, WALK_SHOWN, bed) +
   cutBlock('stone', foot, 0, WALK_SHOWN, stone);
 
-const wall = (height: number): string => cutBlock('masonry', -8, -height - 18, 8, height + 18);
+const wall = (height: number, t: number): string =>
+  cutBlock('masonry', -8, -height - 7 * t, 8, height + 7 * t);
 
-function riserMarks(steps: readonly Step[], facts: SectionFacts): string[] {
+function riserMarks(steps: readonly Step[], facts: SectionFacts, t: number): string[] {
   const below = [...steps.slice(1).map(({ top }) => top), 0];
   return steps.map(({ to, top }, i) => {
     const x = to + facts.nosing;
-    return dimension({ x, y: -below[i]! }, { x, y: -top }, 4, TEXT * 0.85);
+    return dimension({ x, y: -below[i]! }, { x, y: -top }, 1.5 * t, t * 0.85);
   });
 }
 
-const frost = ({ frostDepth }: SectionFacts, foot: number): string =>
+const frost = ({ frostDepth }: SectionFacts, foot: number, t: number): string =>
   element('line', { class: 'dash', x1: -10, y1: frostDepth, x2: foot + WALK_SHOWN, y2: frostDepth }) +
-  label(foot / 2, frostDepth - 1, `frost ${sayInches(frostDepth)}`, {
-    'font-size': TEXT,
+  label(foot / 2, frostDepth - 0.4 * t, `frost ${sayInches(frostDepth)}`, {
+    'font-size': t,
     'text-anchor': 'middle',
   });
 
-/** The layers of the landing, named at its front with their thicknesses. */
-function legend({ bed, stone, landing, cableSpacing }: SectionFacts, { top }: Step): string {
+/** The layers of the landing, named over its front with their thicknesses. */
+function legend({ bed, stone, landing, cableSpacing }: SectionFacts, { top }: Step, t: number): string {
   const lines = [
     `stone ${sayInches(stone)}`,
     `bed ${sayInches(bed)} over mesh${cableSpacing === null ? '' : ' and cable'}`,
     `block to ${sayInches(top - bed - stone)}`,
   ];
-  const heights = [top - stone / 2, top - stone - bed / 2, top - stone - bed - 2];
+  const heights = [top - stone / 2, top - stone - bed / 2, top - stone - bed - 0.7 * t];
   return lines
     .map((text, i) => {
-      const y = -top - 22 + i * 3.4;
+      const y = -top - (6.5 - i * 1.4) * t;
+      const from = { x: landing + 4.8 * t, y: y - 0.35 * t };
       return (
-        stroke({ x: landing / 2 - 2, y: y - 0.8 }, { x: landing / 2 - 12 + i * 4, y: -heights[i]! }) +
-        label(landing / 2 - 1, y, text, { 'font-size': TEXT })
+        stroke(from, { x: landing - (3 - i) * 0.8 * t, y: -heights[i]! }) +
+        label(landing + 5 * t, y, text, { 'font-size': t })
       );
     })
     .join('');

@@ -31,9 +31,22 @@ export interface Sheet {
   readonly scale: number;
 }
 
-const STYLE =
-  'text{font-family:"Liberation Sans",Arial,sans-serif;fill:#1d1b16}.line{fill:none;stroke:#1d1b16}.cut{fill:none;stroke:#1d1b16;stroke-width:.8}' +
-  '.thin{fill:none;stroke:#1d1b16;stroke-width:.3}.dash{fill:none;stroke:#1d1b16;stroke-width:.3;stroke-dasharray:3 2}.cable{fill:none;stroke:#a3341f;stroke-width:.6}';
+/** Height of words on paper, in: about 7 points. */
+const WORDS = 0.1;
+
+/** Height of words in inches of the real thing, so that they print alike at every scale. */
+export const wordHeight = (scale: number): number => scale * WORDS;
+
+/** Lines print alike at every scale too: cut edges about 1.8 points, the cable 1.4, dimensions 0.7. */
+function style(scale: number): string {
+  const [cut, thin, cable, dash] = [0.025, 0.01, 0.02, 0.1].map((inches) => num(inches * scale));
+  const ink = (width: string | undefined) => `fill:none;stroke:#1d1b16;stroke-width:${width}`;
+  return (
+    `text{font-family:"Liberation Sans",Arial,sans-serif;fill:#1d1b16;paint-order:stroke;stroke:#fff;stroke-width:${num(scale * 0.03)}}` +
+    `.cut{${ink(cut)}}.thin{${ink(thin)}}.dash{${ink(thin)};stroke-dasharray:${dash} ${num(scale * 0.06)}}` +
+    `.cable{fill:none;stroke:#a3341f;stroke-width:${cable}}`
+  );
+}
 
 /** A drawing that prints to scale: its width and height are inches of paper, its inner units inches of the real thing. */
 export function drawing(sheet: Sheet, content: string): string {
@@ -47,6 +60,6 @@ export function drawing(sheet: Sheet, content: string): string {
       viewBox: [x, y, width, height].map(num).join(' '),
       role: 'img',
     },
-    `${element('title', {}, escaped(title))}${element('style', {}, STYLE)}${element('rect', { x, y, width, height, fill: '#fff' })}${content}`,
+    `${element('title', {}, escaped(title))}${element('style', {}, style(scale))}${element('rect', { x, y, width, height, fill: '#fff' })}${content}`,
   );
 }

@@ -5,7 +5,9 @@ import type { RULES } from './rules.js';
 const BLOCKED: Readonly<Record<keyof typeof RULES, readonly string[]>> = {
   'cable-cover': ['stone'],
   'cable-depth': [],
+  'cable-layout': ['cable'],
   'cable-spacing': ['cable'],
+  'cold-lead-reach': ['cable'],
   'concrete-strength': ['footing-pour'],
   'door-drop': ['block'],
   'drainage-slope': ['stone'],

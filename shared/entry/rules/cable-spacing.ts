@@ -4,18 +4,18 @@ import type { Finding } from './finding.js';
 import { say } from './say.js';
 import { HAIR } from './spread.js';
 
-const LEAST = 3;
-const MOST = 12;
+/** The trade's limits of spacing on centres, in. */
+export const [LEAST_SPACING, MOST_SPACING] = [3, 12];
 
 /** Heating cable lies 3 in on centres at least and 12 in at most. */
 export function cableSpacing(spacing: Inches): Finding {
-  const tight = spacing < LEAST - HAIR;
-  const wide = spacing > MOST + HAIR;
+  const tight = spacing < LEAST_SPACING - HAIR;
+  const wide = spacing > MOST_SPACING + HAIR;
   return {
     rule: 'cable-spacing',
     ok: !tight && !wide,
     measured: say(spacing, 'in'),
-    limit: `${LEAST} to ${say(MOST, 'in')}`,
+    limit: `${LEAST_SPACING} to ${say(MOST_SPACING, 'in')}`,
     source: TRADE_RULE,
     text: tight
       ? 'Cable is too close: take a shorter set or heat more area; never cut the heating cable'

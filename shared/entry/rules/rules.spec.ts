@@ -27,9 +27,22 @@ const CASES: Record<keyof typeof RULES, { pass: () => Finding; fail: () => Findi
     pass: () => RULES['cable-depth'](inches(2.5)),
     fail: () => RULES['cable-depth'](inches(2.75)),
   },
+  'cable-layout': {
+    pass: () => RULES['cable-layout'](feet(350), { laid: true, closest: inches(3) }),
+    fail: () =>
+      RULES['cable-layout'](feet(440), {
+        laid: false,
+        why: 'the set is 51 ft too long',
+        fits: { shortest: feet(292), longest: feet(389) },
+      }),
+  },
   'cable-spacing': {
     pass: () => RULES['cable-spacing'](inches(4)),
     fail: () => RULES['cable-spacing'](inches(13)),
+  },
+  'cold-lead-reach': {
+    pass: () => RULES['cold-lead-reach'](feet(16), inches(6), feet(12)),
+    fail: () => RULES['cold-lead-reach'](feet(12), inches(6), feet(12)),
   },
   'concrete-strength': {
     pass: () => RULES['concrete-strength'](psi(4000), percent(6), 'severe'),
@@ -162,6 +175,24 @@ describe('boundaries', () => {
   it('says how far a footing is short', () => {
     expect(RULES['footing-frost-depth'](inches(44.5), frost).text).toBe(
       'Footing is 3.5 in short of frost: dig deeper',
+    );
+  });
+
+  it('a cold lead of just what is asked reaches, and no less', () => {
+    // 18 in outside, 12 ft inside, 6 in free: 14 ft. Arithmetic, no source.
+    expect(RULES['cold-lead-reach'](feet(14), inches(18), feet(12))).toMatchObject({
+      ok: true,
+      limit: 'at least 14 ft: 18 in outside, 12 ft inside, 6 in free',
+    });
+    expect(RULES['cold-lead-reach'](feet(13.99), inches(18), feet(12)).ok).toBe(false);
+  });
+
+  it('a set that cannot be laid says which lengths can, in whole feet that do fit', () => {
+    const why = 'too long';
+    const fits = { shortest: feet(291.2), longest: feet(389.9) };
+    expect(RULES['cable-layout'](feet(440), { laid: false, why, fits }).limit).toBe('292 to 389 ft');
+    expect(RULES['cable-layout'](feet(440), { laid: false, why, fits: null }).limit).toContain(
+      'all of the label',
     );
   });
 

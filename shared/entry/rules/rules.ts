@@ -1,6 +1,8 @@
 import { cableCover } from './cable-cover.js';
 import { cableDepth } from './cable-depth.js';
+import { cableLayout } from './cable-layout.js';
 import { cableSpacing } from './cable-spacing.js';
+import { coldLeadReach } from './cold-lead-reach.js';
 import { concreteStrength } from './concrete-strength.js';
 import { doorDrop } from './door-drop.js';
 import { drainageSlope } from './drainage-slope.js';
@@ -26,7 +28,9 @@ import { walkBase } from './walk-base.js';
 export const RULES = {
   'cable-cover': cableCover,
   'cable-depth': cableDepth,
+  'cable-layout': cableLayout,
   'cable-spacing': cableSpacing,
+  'cold-lead-reach': coldLeadReach,
   'concrete-strength': concreteStrength,
   'door-drop': doorDrop,
   'drainage-slope': drainageSlope,
