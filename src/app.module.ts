@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { BoardModule } from './board/board.module.js';
 import { CrewsModule } from './crews/crews.module.js';
 import { CureModule } from './cure/cure.module.js';
+import { DesignModule } from './design/design.module.js';
 import { HeatingModule } from './heating/heating.module.js';
 import { HookupsModule } from './hookups/hookups.module.js';
 import { InspectionsModule } from './inspections/inspections.module.js';
@@ -27,6 +28,7 @@ import { WorkerModule } from './worker/worker.module.js';
     JobsModule,
     InspectionsModule,
     CureModule,
+    DesignModule,
     HeatingModule,
     PhasesModule,
     HookupsModule,

@@ -1,0 +1,2 @@
+/* What other features may use of the design of an entry. */
+export { EntryDesigner } from './entry-designer.js';
