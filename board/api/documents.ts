@@ -585,6 +585,13 @@ export type MeasuredValueInput = {
   readonly values?: InputMaybe<ReadonlyArray<Scalars['Float']['input']>>;
 };
 
+/** How another start for a phase is meant. */
+export type MoveWay =
+  /** Then; what that breaks is a conflict of the plan. */
+  | 'fixed'
+  /** At the first place from then on that everything else allows. */
+  | 'notBefore';
+
 /** Where a phase or link comes from. */
 export type Origin =
   /** Added to this job by the office. */
@@ -652,7 +659,40 @@ export type ProposalState =
   /** Waits for the office. */
   | 'open'
   /** A later plan differs otherwise, or no longer. */
-  | 'superseded';
+  | 'superseded'
+  /** It was accepted, and undone. */
+  | 'undone';
+
+/** Another start for a phase that has not begun, to be proposed beside the plan in force. */
+export type ProposeMoveInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The crew that is to do it; left out for the one it has, or the choice of the plan. */
+  readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision of the phase that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The start, on a quarter of an hour. */
+  readonly startAt: Scalars['DateTime']['input'];
+  /** Whether it starts no earlier than then, or then and not otherwise. */
+  readonly way?: MoveWay;
+};
+
+/** What has become of a move. */
+export type ProposedMoveState =
+  /** The office accepted its proposal; the plan follows it. */
+  | 'accepted'
+  /** The office dropped its proposal, or tried another move. */
+  | 'dropped'
+  /** It waits as a proposal. */
+  | 'offered'
+  /** Facts have moved so that it can no longer be made; the message says why. */
+  | 'outdated'
+  /** It moved nothing. */
+  | 'unchanged'
+  /** It was accepted, and undone. */
+  | 'undone';
 
 /** What is to be placed, for a comparison of protecting it and waiting. */
 export type ProtectOrWaitInput = {
@@ -1142,6 +1182,16 @@ export type TakeProtectionOffInput = {
   /** Why it comes off although the rules say it must stay; only the office may say so. */
   readonly reason?: InputMaybe<Scalars['String']['input']>;
   /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** An acceptance to take back: what it replaced is set and promised again, and told again. */
+export type UndoProposalInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The accepted proposal. */
+  readonly proposalId: Scalars['ID']['input'];
+  /** Revision that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
@@ -1746,6 +1796,8 @@ type RefusalFields_ReadingMissing_Fragment = { readonly code: string; readonly m
 
 type RefusalFields_StaleRevision_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_UndoRefused_Fragment = { readonly code: string; readonly message: string };
+
 type RefusalFields_WeatherHeld_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_WrongState_Fragment = { readonly code: string; readonly message: string };
@@ -1773,6 +1825,7 @@ export type RefusalFieldsFragment =
   | RefusalFields_ProtectionMustStay_Fragment
   | RefusalFields_ReadingMissing_Fragment
   | RefusalFields_StaleRevision_Fragment
+  | RefusalFields_UndoRefused_Fragment
   | RefusalFields_WeatherHeld_Fragment
   | RefusalFields_WrongState_Fragment;
 

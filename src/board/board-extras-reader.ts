@@ -28,7 +28,7 @@ export class BoardExtrasReader {
   /** The company's open proposal that follows the plan in force; there is at most one. */
   openProposal(ctx: Context): Promise<Proposal | null> {
     return this.database.proposal.findFirst({
-      where: { companyId: ctx.companyId, state: 'open', improvementId: null },
+      where: { companyId: ctx.companyId, state: 'open', improvementId: null, moveId: null },
     });
   }
 }

@@ -18,6 +18,7 @@ registerEnumType(ProposalState, {
     open: { description: 'Waits for the office.' },
     accepted: { description: 'The commitments were moved as it says.' },
     dropped: { description: 'The office keeps the commitments as they are.' },
+    undone: { description: 'It was accepted, and undone.' },
     superseded: { description: 'A later plan differs otherwise, or no longer.' },
   },
 });

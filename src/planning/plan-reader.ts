@@ -127,6 +127,13 @@ export class PlanReader {
     if (!isRowId(id)) return null;
     return this.database.proposal.findFirst({ where: { companyId: ctx.companyId, id } });
   }
+
+  /** Whether the plan in force is still the one that followed the acceptance of a proposal. */
+  async undoable({ companyId }: Context, { state, acceptedPlan, former }: Proposal): Promise<boolean> {
+    if (state !== 'accepted' || former === null) return false;
+    const { planNumber } = await this.database.company.findUniqueOrThrow({ where: { id: companyId } });
+    return planNumber === acceptedPlan;
+  }
 }
 
 const lastOf = (dates: readonly Date[]): Date | null =>

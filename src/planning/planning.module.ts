@@ -19,6 +19,9 @@ import { PlanInputResolver } from './input/plan-input.resolver.js';
 import { JobRiskResolver, PhaseRiskResolver } from './risk/risk.resolver.js';
 import { RiskService } from './risk/risk.service.js';
 import { WhatIfService } from './what-if/what-if.service.js';
+import { MoveProposedResolver, ProposalMoveResolver, ProposedMoveResolver } from './moves/move.resolver.js';
+import { MoveReader } from './moves/move-reader.js';
+import { MovesService } from './moves/moves.service.js';
 import { PlanReader } from './plan-reader.js';
 import { JobPlanResolver, PhasePlanResolver, PlannedPhaseResolver } from './planned-phase.resolver.js';
 import {
@@ -76,6 +79,11 @@ import { SupposedJobResolver, SupposedPhaseResolver } from './what-if/what-if.re
     ProposalImprovementResolver,
     SupposedJobResolver,
     SupposedPhaseResolver,
+    MoveReader,
+    MovesService,
+    ProposedMoveResolver,
+    MoveProposedResolver,
+    ProposalMoveResolver,
   ],
   exports: [PlanReader],
 })

@@ -59,6 +59,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
   });
   await must(office, 'registerLogger', { siteId: site.id, placementId: placement.id, name: 'Probe' });
   await must(office, 'startImprovement', { seconds: 1 });
+  await must(office, 'proposeMove', { phaseId: dig.id, startAt: '2031-01-09T14:00:00Z' });
   const id = async (row: Promise<{ id: string }>): Promise<string> => (await row).id;
   const set = await id(db.heatingSet.findFirstOrThrow({ where }));
   return {
@@ -82,6 +83,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     proposalId: await id(db.proposal.findFirstOrThrow({ where })),
     placementId: placement.id,
     improvementId: await id(db.improvement.findFirstOrThrow({ where })),
+    proposedMoveId: await id(db.proposedMove.findFirstOrThrow({ where })),
     loggerId: await id(db.logger.findFirstOrThrow({ where })),
     heatingSetId: set,
     hookupId: await id(db.hookup.findFirstOrThrow({ where })),

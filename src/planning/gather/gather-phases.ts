@@ -1,3 +1,4 @@
+import { OFFICE_CAUSE } from '../../../shared/moves/move-phase.js';
 import type { Duration, EquipmentHold, Gate, Phase, PhaseFacts } from '../../../shared/schedule/model.js';
 import type { Slot } from '../../../shared/schedule/slot.js';
 import type { Commitment, Phase as PhaseRow } from '../../generated/prisma/client.js';
@@ -42,6 +43,7 @@ export function gatherPhases(
             ...(gates.get(row.id) ?? []),
             ...(visits.get(row.id) ?? []),
             ...promised(row, commitment, frame, freezeUntil),
+            ...notBefore(row, frame),
           ]
         : [],
       facts: factsOf(row, cure, frame),
@@ -112,4 +114,9 @@ function promised(
   if (!commitment || row.pinnedStart) return [];
   const at = frame.at(commitment.startAt);
   return at < freezeUntil ? [] : [{ kind: 'notBefore', id: commitment.id, at, cause: 'commitment' }];
+}
+
+/** The earliest start that the office has set. */
+function notBefore({ id, notBefore: at }: PhaseRow, frame: TimeFrame): Gate[] {
+  return at ? [{ kind: 'notBefore', id, at: frame.at(at), cause: OFFICE_CAUSE }] : [];
 }

@@ -70,7 +70,7 @@ export async function offerImproved(change: Change, inForce: InForce): Promise<v
   }
   const cause = `a search that made ${run.schedules} plans`;
   const { planNumber } = inForce;
-  await openProposal(change, { differences, planNumber, cause, improvementId: run.id });
+  await openProposal(change, { differences, planNumber, cause, improvementId: run.id, moveId: null });
 }
 
 /** The improved order on the facts as they stand, against the plan in force. */

@@ -20,3 +20,15 @@ export class DropProposalInput extends KeyedInput {
   @Field(() => Int, { nullable: true, description: 'Revision that was read; checked when given.' })
   readonly revision?: number | null;
 }
+
+/** An acceptance to take back. */
+@InputType({
+  description: 'An acceptance to take back: what it replaced is set and promised again, and told again.',
+})
+export class UndoProposalInput extends KeyedInput {
+  @Field(() => ID, { description: 'The accepted proposal.' })
+  readonly proposalId!: string;
+
+  @Field(() => Int, { nullable: true, description: 'Revision that was read; checked when given.' })
+  readonly revision?: number | null;
+}

@@ -114,6 +114,11 @@ export class Proposal {
   @Field(() => GraphQLISODateTime, { nullable: true, description: 'When it was decided or superseded.' })
   readonly decidedAt!: Date | null;
 
+  @Field(() => Boolean, {
+    description: 'Whether its acceptance can still be undone, as far as the plan goes.',
+  })
+  readonly undoable!: boolean;
+
   @Field(() => Int, { description: 'Revision of the row.' })
   readonly revision!: number;
 }

@@ -7,7 +7,7 @@ import { PageArgs } from '../../platform/graphql/page.js';
 import { Allow, Ctx } from '../../platform/graphql/request-context.js';
 import { PlanReader } from '../plan-reader.js';
 import { readDifferences, type StoredDifference } from '../replan/stored-differences.js';
-import { AcceptProposalInput, DropProposalInput } from './proposal.inputs.js';
+import { AcceptProposalInput, DropProposalInput, UndoProposalInput } from './proposal.inputs.js';
 import {
   Difference,
   JobEnd,
@@ -17,7 +17,7 @@ import {
   ProposalConnection,
   ProposalDecided,
 } from './proposal.model.js';
-import { AcceptProposalOutcome, DropProposalOutcome } from './proposal.outcomes.js';
+import { AcceptProposalOutcome, DropProposalOutcome, UndoProposalOutcome } from './proposal.outcomes.js';
 import { ProposalsService } from './proposals.service.js';
 
 const INPUT = { description: 'What is asked for.' };
@@ -74,7 +74,7 @@ export class ProposalResolver {
 
   @ResolveField(() => [PlanMove], {
     description:
-      'Of an improved plan: the phases without a promise that move against the plan in force, in a fixed order.',
+      'Of an improved plan or a move: the phases without a promise that move against the plan in force, in a fixed order.',
   })
   moves(@Parent() proposal: ProposalRow): (PlanMove & Pick<StoredDifference, 'reason'>)[] {
     return (readDifferences(proposal.differences).moves ?? []).map((one) => ({
@@ -87,7 +87,8 @@ export class ProposalResolver {
   }
 
   @ResolveField(() => [JobEnd], {
-    description: 'Of an improved plan: the jobs whose end moves against the plan in force, in a fixed order.',
+    description:
+      'Of an improved plan or a move: the jobs whose end moves against the plan in force, in a fixed order.',
   })
   jobEnds(@Parent() proposal: ProposalRow): JobEnd[] {
     return (readDifferences(proposal.differences).ends ?? []).map(({ jobId, before, after }) => ({
@@ -97,10 +98,26 @@ export class ProposalResolver {
     }));
   }
 
+  @ResolveField(() => Boolean, {
+    description: 'Whether its acceptance can still be undone, as far as the plan goes.',
+  })
+  undoable(@Ctx() ctx: Context, @Parent() proposal: ProposalRow) {
+    return this.plan.undoable(ctx, proposal);
+  }
+
   @Mutation(() => AcceptProposalOutcome, { description: 'Moves the commitments as the proposal says.' })
   @Allow('office')
   acceptProposal(@Ctx() ctx: Context, @Args('input', INPUT) input: AcceptProposalInput) {
     return this.proposalsService.accept(ctx, input);
+  }
+
+  @Mutation(() => UndoProposalOutcome, {
+    description:
+      'Takes the acceptance of a proposal back, while nothing else has been planned or promised since. People hear of the former dates again.',
+  })
+  @Allow('office')
+  undoProposal(@Ctx() ctx: Context, @Args('input', INPUT) input: UndoProposalInput) {
+    return this.proposalsService.undo(ctx, input);
   }
 
   @Mutation(() => DropProposalOutcome, { description: 'Keeps the commitments as they are.' })

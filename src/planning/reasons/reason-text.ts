@@ -1,3 +1,4 @@
+import { OFFICE_CAUSE } from '../../../shared/moves/move-phase.js';
 import type { Ahead } from '../../../shared/schedule/model.js';
 import { localTime } from '../../platform/local-time.js';
 import type { StoredStep } from './stored-reason.js';
@@ -63,6 +64,9 @@ export function reasonText(step: StoredStep, names: ReasonNames): string {
     case 'cure':
       return cureText(step, subject, when);
     case 'notBefore':
+      if (step.code === OFFICE_CAUSE)
+        return `The office has set that ${subject} starts no earlier than ${when ?? 'a day'}.`;
+      return `${subject} is promised for ${when ?? 'a day'}, so it does not start earlier.`;
     case 'commitment':
       return `${subject} is promised for ${when ?? 'a day'}, so it does not start earlier.`;
     case 'pin':

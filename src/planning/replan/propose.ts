@@ -5,8 +5,8 @@ import { readDifferences, type StoredDifferences } from './stored-differences.js
 
 /**
  * Keeps the one open proposal in step with the plan: it stays while it says the same, is superseded when the plan differs otherwise, and
- * closed when nothing is left. What the office has just dropped is not asked again until it changes. Proposals of improved plans have
- * nothing to do with these.
+ * closed when nothing is left. What the office has just dropped is not asked again until it changes. Proposals of improved plans and of
+ * tried moves have nothing to do with these.
  */
 export async function propose(
   change: Change,
@@ -15,7 +15,7 @@ export async function propose(
   cause: string,
 ): Promise<void> {
   const last = await change.tx.proposal.findFirst({
-    where: { companyId: change.ctx.companyId, improvementId: null },
+    where: { companyId: change.ctx.companyId, improvementId: null, moveId: null },
     orderBy: { number: 'desc' },
   });
   const settled = last && (last.state === 'open' || last.state === 'dropped');
@@ -23,7 +23,7 @@ export async function propose(
   if (known) return;
   if (last?.state === 'open') await supersede(change, last);
   if (differences.phases.length === 0) return;
-  await openProposal(change, { differences, planNumber, cause, improvementId: null });
+  await openProposal(change, { differences, planNumber, cause, improvementId: null, moveId: null });
 }
 
 /** Closes an open proposal that no longer fits. */
@@ -46,7 +46,9 @@ export async function openProposal(
   {
     differences,
     ...rest
-  }: Pick<Proposal, 'planNumber' | 'cause' | 'improvementId'> & { readonly differences: StoredDifferences },
+  }: Pick<Proposal, 'planNumber' | 'cause' | 'improvementId' | 'moveId'> & {
+    readonly differences: StoredDifferences;
+  },
 ): Promise<void> {
   const { tx, ctx, now } = change;
   const { companyId } = ctx;

@@ -3,11 +3,13 @@ import { readRows } from '../gather/read-rows.js';
 import type { PlanningRows } from '../gather/rows.js';
 import { acceptedOrder, noteApplied } from '../improve/accepted-order.js';
 import { offerImproved } from '../improve/offer-improved.js';
+import { offerMove } from '../moves/offer-move.js';
 import { computePlan } from './compute-plan.js';
 import { differencesOf } from './differences.js';
 import { planRows } from './plan-rows.js';
 import { propose } from './propose.js';
 import { settleCommitments } from './settle-commitments.js';
+import { noteAcceptedPlan, rankedRows } from './stand-before.js';
 import { causeOf, type WrittenPlan, writePlan } from './write-plan.js';
 
 /**
@@ -20,13 +22,16 @@ export async function replan(change: Change): Promise<void> {
   await settleCommitments(change);
   const rows = await readRows(change);
   const accepted = await acceptedOrder(change);
-  const computed = computePlan(rows, change.now.getTime(), accepted?.order);
+  const computed = computePlan(rankedRows(change, rows), change.now.getTime(), accepted?.order);
   const next = planRows(computed, rows);
   const written = await writePlan(change, rows, next, computed);
   recordMoves(change, rows, written);
   if (accepted) await noteApplied(change, accepted.id, written.planNumber);
+  await noteAcceptedPlan(change, written.planNumber);
   await propose(change, differencesOf(rows, next), written.planNumber, cause);
-  await offerImproved(change, { rows, computed, next, planNumber: written.planNumber });
+  const inForce = { rows, computed, next, planNumber: written.planNumber };
+  await offerImproved(change, inForce);
+  await offerMove(change, inForce);
 }
 
 /** Tells the journal, and by it everyone who watches, which jobs moved. */
