@@ -2134,6 +2134,35 @@ export type StopImprovementMutation = {
     | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
+export type ProposeMoveMutationVariables = Exact<{
+  input: ProposeMoveInput;
+}>;
+
+export type ProposeMoveMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'MoveProposed' }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type UndoProposalMutationVariables = Exact<{
+  input: UndoProposalInput;
+}>;
+
+export type UndoProposalMutation = {
+  readonly outcome:
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ProposalDecided' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'UndoRefused'; readonly code: string; readonly message: string };
+};
+
 export type OutlookFieldsFragment = {
   readonly requiredPsi: number;
   readonly hoursToFirstFreeze: number | null;
@@ -3055,29 +3084,12 @@ export type NewestImprovementQuery = {
       };
     } | null;
     readonly proposal: {
-      readonly state: ProposalState;
       readonly id: string;
       readonly number: number;
       readonly cause: string;
       readonly createdAt: string;
       readonly revision: number;
-      readonly jobEnds: ReadonlyArray<{
-        readonly before: string | null;
-        readonly after: string | null;
-        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
-      }>;
-      readonly moves: ReadonlyArray<{
-        readonly startBefore: string | null;
-        readonly startAfter: string | null;
-        readonly phase: {
-          readonly id: string;
-          readonly name: string;
-          readonly job: { readonly id: string; readonly number: number };
-        } | null;
-        readonly crewBefore: { readonly id: string; readonly name: string } | null;
-        readonly crewAfter: { readonly id: string; readonly name: string } | null;
-        readonly reason: { readonly text: string } | null;
-      }>;
+      readonly state: ProposalState;
       readonly differences: ReadonlyArray<{
         readonly startBefore: string;
         readonly startAfter: string | null;
@@ -3096,6 +3108,107 @@ export type NewestImprovementQuery = {
         readonly before: string;
         readonly after: string | null;
         readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+      readonly jobEnds: ReadonlyArray<{
+        readonly before: string | null;
+        readonly after: string | null;
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+      readonly moves: ReadonlyArray<{
+        readonly startBefore: string | null;
+        readonly startAfter: string | null;
+        readonly phase: {
+          readonly id: string;
+          readonly name: string;
+          readonly job: { readonly id: string; readonly number: number };
+        } | null;
+        readonly crewBefore: { readonly id: string; readonly name: string } | null;
+        readonly crewAfter: { readonly id: string; readonly name: string } | null;
+        readonly reason: { readonly text: string } | null;
+      }>;
+    } | null;
+  } | null;
+};
+
+export type OfferedPlanFragment = {
+  readonly state: ProposalState;
+  readonly jobEnds: ReadonlyArray<{
+    readonly before: string | null;
+    readonly after: string | null;
+    readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+  }>;
+  readonly moves: ReadonlyArray<{
+    readonly startBefore: string | null;
+    readonly startAfter: string | null;
+    readonly phase: {
+      readonly id: string;
+      readonly name: string;
+      readonly job: { readonly id: string; readonly number: number };
+    } | null;
+    readonly crewBefore: { readonly id: string; readonly name: string } | null;
+    readonly crewAfter: { readonly id: string; readonly name: string } | null;
+    readonly reason: { readonly text: string } | null;
+  }>;
+};
+
+export type NewestMoveQueryVariables = Exact<{ [key: string]: never }>;
+
+export type NewestMoveQuery = {
+  readonly newestMove: {
+    readonly id: string;
+    readonly state: ProposedMoveState;
+    readonly way: MoveWay;
+    readonly startAt: string;
+    readonly message: string | null;
+    readonly phase: {
+      readonly id: string;
+      readonly name: string;
+      readonly job: { readonly id: string; readonly number: number };
+    } | null;
+    readonly crew: { readonly id: string; readonly name: string } | null;
+    readonly proposal: {
+      readonly undoable: boolean;
+      readonly id: string;
+      readonly number: number;
+      readonly cause: string;
+      readonly createdAt: string;
+      readonly revision: number;
+      readonly state: ProposalState;
+      readonly differences: ReadonlyArray<{
+        readonly startBefore: string;
+        readonly startAfter: string | null;
+        readonly finishBefore: string;
+        readonly finishAfter: string | null;
+        readonly reason: { readonly text: string } | null;
+        readonly phase: {
+          readonly id: string;
+          readonly name: string;
+          readonly job: { readonly id: string; readonly number: number };
+        } | null;
+        readonly crewBefore: { readonly id: string; readonly name: string } | null;
+        readonly crewAfter: { readonly id: string; readonly name: string } | null;
+      }>;
+      readonly jobFinishes: ReadonlyArray<{
+        readonly before: string;
+        readonly after: string | null;
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+      readonly jobEnds: ReadonlyArray<{
+        readonly before: string | null;
+        readonly after: string | null;
+        readonly job: { readonly id: string; readonly number: number; readonly name: string } | null;
+      }>;
+      readonly moves: ReadonlyArray<{
+        readonly startBefore: string | null;
+        readonly startAfter: string | null;
+        readonly phase: {
+          readonly id: string;
+          readonly name: string;
+          readonly job: { readonly id: string; readonly number: number };
+        } | null;
+        readonly crewBefore: { readonly id: string; readonly name: string } | null;
+        readonly crewAfter: { readonly id: string; readonly name: string } | null;
+        readonly reason: { readonly text: string } | null;
       }>;
     } | null;
   } | null;
@@ -3832,6 +3945,46 @@ export const CostPartsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'CostParts' },
 ) as unknown as TypedDocumentString<CostPartsFragment, unknown>;
+export const OfferedPlanFragmentDoc = new TypedDocumentString(
+  `
+    fragment OfferedPlan on Proposal {
+  state
+  jobEnds {
+    before
+    after
+    job {
+      id
+      number
+      name
+    }
+  }
+  moves {
+    startBefore
+    startAfter
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crewBefore {
+      id
+      name
+    }
+    crewAfter {
+      id
+      name
+    }
+    reason {
+      text
+    }
+  }
+}
+    `,
+  { fragmentName: 'OfferedPlan' },
+) as unknown as TypedDocumentString<OfferedPlanFragment, unknown>;
 export const PersonFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment PersonFields on Person {
@@ -4443,6 +4596,28 @@ export const StopImprovementDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<StopImprovementMutation, StopImprovementMutationVariables>;
+export const ProposeMoveDocument = new TypedDocumentString(`
+    mutation ProposeMove($input: ProposeMoveInput!) {
+  outcome: proposeMove(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<ProposeMoveMutation, ProposeMoveMutationVariables>;
+export const UndoProposalDocument = new TypedDocumentString(`
+    mutation UndoProposal($input: UndoProposalInput!) {
+  outcome: undoProposal(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<UndoProposalMutation, UndoProposalMutationVariables>;
 export const PlacementCureDocument = new TypedDocumentString(`
     query PlacementCure($id: ID!, $from: DateTime!, $to: DateTime!) {
   board(from: $from, to: $to) {
@@ -5203,39 +5378,7 @@ export const NewestImprovementDocument = new TypedDocumentString(`
     }
     proposal {
       ...BoardProposal
-      state
-      jobEnds {
-        before
-        after
-        job {
-          id
-          number
-          name
-        }
-      }
-      moves {
-        startBefore
-        startAfter
-        phase {
-          id
-          name
-          job {
-            id
-            number
-          }
-        }
-        crewBefore {
-          id
-          name
-        }
-        crewAfter {
-          id
-          name
-        }
-        reason {
-          text
-        }
-      }
+      ...OfferedPlan
     }
   }
 }
@@ -5286,7 +5429,145 @@ fragment CostParts on PlanCost {
   disturbanceHours
   crewMoves
   unplanned
+}
+fragment OfferedPlan on Proposal {
+  state
+  jobEnds {
+    before
+    after
+    job {
+      id
+      number
+      name
+    }
+  }
+  moves {
+    startBefore
+    startAfter
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crewBefore {
+      id
+      name
+    }
+    crewAfter {
+      id
+      name
+    }
+    reason {
+      text
+    }
+  }
 }`) as unknown as TypedDocumentString<NewestImprovementQuery, NewestImprovementQueryVariables>;
+export const NewestMoveDocument = new TypedDocumentString(`
+    query NewestMove {
+  newestMove {
+    id
+    state
+    way
+    startAt
+    message
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crew {
+      id
+      name
+    }
+    proposal {
+      ...BoardProposal
+      ...OfferedPlan
+      undoable
+    }
+  }
+}
+    fragment BoardProposal on Proposal {
+  id
+  number
+  cause
+  createdAt
+  revision
+  differences {
+    startBefore
+    startAfter
+    finishBefore
+    finishAfter
+    reason {
+      text
+    }
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crewBefore {
+      id
+      name
+    }
+    crewAfter {
+      id
+      name
+    }
+  }
+  jobFinishes {
+    before
+    after
+    job {
+      id
+      number
+      name
+    }
+  }
+}
+fragment OfferedPlan on Proposal {
+  state
+  jobEnds {
+    before
+    after
+    job {
+      id
+      number
+      name
+    }
+  }
+  moves {
+    startBefore
+    startAfter
+    phase {
+      id
+      name
+      job {
+        id
+        number
+      }
+    }
+    crewBefore {
+      id
+      name
+    }
+    crewAfter {
+      id
+      name
+    }
+    reason {
+      text
+    }
+  }
+}`) as unknown as TypedDocumentString<NewestMoveQuery, NewestMoveQueryVariables>;
 export const PlanInputDocument = new TypedDocumentString(`
     query PlanInput {
   planInput {

@@ -14,10 +14,22 @@ interface BarProps {
   readonly selected: boolean;
   readonly onFocus: (stop: string) => void;
   readonly onHover: (stop: string | null) => void;
+  /** How it is drawn while a move is tried: its old place, or as it is. */
+  readonly ghost: boolean;
+  readonly movable: boolean;
 }
 
 /** A phase on the board: its drawing, its name where there is room, its gates, and all of it in words. */
-export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, onHover }: BarProps) {
+export const Bar = memo(function Bar({
+  bar,
+  zone,
+  tabStop,
+  selected,
+  onFocus,
+  onHover,
+  ghost,
+  movable,
+}: BarProps) {
   const { phase, left, top, width, reach, rule, gates, labelPlace, labelRoom, name } = bar;
   const stop = barStop(phase.id);
   return (
@@ -25,7 +37,7 @@ export const Bar = memo(function Bar({ bar, zone, tabStop, selected, onFocus, on
       role="gridcell"
       id={stop}
       data-stop={stop}
-      className="bar"
+      className={`bar${ghost ? ' bar-ghost' : ''}${movable ? ' bar-movable' : ''}`}
       style={{ left, top, width: reach, height: LANE }}
       tabIndex={tabStop ? 0 : -1}
       aria-label={barWords(bar, zone)}

@@ -1,12 +1,17 @@
-import { useMemo, useReducer, useState } from 'react';
+import { useCallback, useMemo, useReducer, useState } from 'react';
 import { HatchDefinitions } from '../draw/hatches.js';
+import { NewestMoveDocument } from '../api/documents.js';
+import { useQuery } from '../api/use-query.js';
+import { MoveBlock, saysSomething } from '../moving/move-block.js';
+import { useMoving } from '../moving/use-moving.js';
+import { usePlanner } from '../planning/use-planner.js';
 import { OutcomeList } from '../sends/outcome-list.js';
 import { useSignedIn } from '../session/session.js';
 import { BoardTable } from './board-table.js';
 import { Chart } from './chart.js';
 import { DetailBlock } from './detail-block.js';
 import { rowsByCrew, rowsByJob } from './layout/rows.js';
-import { readStop } from './layout/stops.js';
+import { barStop, readStop } from './layout/stops.js';
 import { Legend } from './legend.js';
 import { PlanningBlocks } from '../planning/planning-blocks.js';
 import { NotesBlock } from './notes-block.js';
@@ -21,21 +26,31 @@ const NO_WEATHER: Parameters<typeof withAnswer>[0] = { from: '', of: new Map() }
 
 /** The office's board: one sheet with its title block, the drawing, and the blocks of notes below it. */
 export function BoardPage() {
-  const { company } = useSignedIn();
+  const { me, company } = useSignedIn();
   const { view, days, board, error } = useBoard(company.zone);
   const [weather, addWeather] = useReducer(withAnswer, NO_WEATHER);
   const [focused, setFocused] = useState<string | null>(null);
   const [hovered, setHovered] = useState<string | null>(null);
+  // What the keyboard goes to is what is looked at, wherever the pointer was left.
+  const onFocus = useCallback((stop: string) => {
+    setFocused(stop);
+    setHovered(null);
+  }, []);
   const printing = usePrinting();
+  const office = me.role === 'office';
+  const planned = usePlanner(office);
+  const newest = useQuery(NewestMoveDocument, {}, { when: office }).data?.newestMove ?? null;
+  const moving = useMoving(board, planned.here, newest);
   const rows = useMemo(
     () => (board ? (view.rows === 'job' ? rowsByJob(board) : rowsByCrew(board)) : []),
     [board, view.rows],
   );
   // Weather of other days is not drawn under these.
   const weatherOf = board && weather.from === board.from ? weather.of : NO_WEATHER.of;
-  const stop = readStop(hovered ?? focused);
+  const stop = readStop(moving.tried ? barStop(moving.tried.phaseId) : (hovered ?? focused));
   const phase = board?.phases.find(({ id }) => stop?.kind === 'bar' && id === stop.phaseId) ?? null;
   const asTable = view.asTable || printing;
+  const showsMove = !asTable && saysSomething(moving, newest);
 
   return (
     <div className="sheet">
@@ -56,14 +71,16 @@ export function BoardPage() {
             by={view.rows}
             zone={company.zone}
             focused={focused}
-            onFocus={setFocused}
+            onFocus={onFocus}
             onHover={setHovered}
+            moving={moving}
           />
         )}
         {board && !asTable && <Legend />}
         <OutcomeList />
         {board && (
-          <div className="blocks">
+          <div className={showsMove ? 'blocks blocks-moving' : 'blocks'}>
+            {showsMove && <MoveBlock moving={moving} newest={newest} zone={company.zone} />}
             {!asTable && (
               <DetailBlock
                 stop={stop}
@@ -72,13 +89,16 @@ export function BoardPage() {
                 weatherOf={weatherOf}
                 days={days}
                 zone={company.zone}
+                moving={moving}
               />
             )}
             <ProposalBlock proposal={board.openProposal} zone={company.zone} />
             <NotesBlock board={board} onShow={setFocused} />
           </div>
         )}
-        {board && !asTable && <PlanningBlocks board={board} phase={phase} zone={company.zone} />}
+        {board && !asTable && (
+          <PlanningBlocks board={board} phase={phase} zone={company.zone} planned={planned} />
+        )}
       </main>
     </div>
   );

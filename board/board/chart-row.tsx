@@ -7,6 +7,8 @@ import { visitPlace } from './layout/visit-bubble.js';
 import type { PlacedRow } from './layout/lay-out-row.js';
 import { type BoardData, weatherKindsOf } from './layout/rows.js';
 import { barStop } from './layout/stops.js';
+import type { Preview } from '../moving/preview.js';
+import { PreviewLayer } from '../moving/preview-layer.js';
 import { RowHead } from './row-head.js';
 import { VisitMarks } from './visit-marks.js';
 import type { SiteWeather } from '../weather/site-weather.js';
@@ -24,11 +26,28 @@ interface ChartRowProps {
   readonly focused: string | null;
   readonly onFocus: (stop: string) => void;
   readonly onHover: (stop: string | null) => void;
+  /** What a tried move would do, where it does something in this row; else null. */
+  readonly preview: Preview | null;
+  readonly canMove: (phaseId: string) => boolean;
 }
 
 /** One row: its head, and its bars over the weather of its site. */
 export const ChartRow = memo(function ChartRow(props: ChartRowProps) {
-  const { placed, board, site, byKind, axis, now, zone, tabStop, focused, onFocus, onHover } = props;
+  const {
+    placed,
+    board,
+    site,
+    byKind,
+    axis,
+    now,
+    zone,
+    tabStop,
+    focused,
+    onFocus,
+    onHover,
+    preview,
+    canMove,
+  } = props;
   const { row, bars, height } = placed;
   const holds = useMemo(() => holdStretches(placed, board, axis), [placed, board, axis]);
   const visits = row.job ? board.inspections.filter(({ job }) => job.id === row.id) : [];
@@ -63,8 +82,11 @@ export const ChartRow = memo(function ChartRow(props: ChartRowProps) {
             selected={barStop(bar.phase.id) === focused}
             onFocus={onFocus}
             onHover={onHover}
+            ghost={preview?.places.has(bar.phase.id) ?? false}
+            movable={canMove(bar.phase.id)}
           />
         ))}
+        {preview && <PreviewLayer placed={placed} preview={preview} axis={axis} zone={zone} />}
         {bars.length === 0 && (
           <span className="row-empty" style={{ top: height - 30 }}>
             nothing in these days

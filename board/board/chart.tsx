@@ -9,9 +9,12 @@ import { type Axis, makeAxis } from './layout/axis.js';
 import { layOutRow, type PlacedRow } from './layout/lay-out-row.js';
 import { moveFocus, type Stop } from './layout/move-focus.js';
 import { type BoardData, type BoardRow, type RowsBy, weatherKindsOf } from './layout/rows.js';
-import { barStop, dayStop } from './layout/stops.js';
+import { barStop, dayStop, readStop } from './layout/stops.js';
 import { RowGroup } from './row-group.js';
 import type { WeatherAnswer, WeatherOf } from './weather-of.js';
+import { stepOfKey } from '../moving/steps.js';
+import { useDrag } from '../moving/use-drag.js';
+import type { Moving } from '../moving/use-moving.js';
 import { useWidth } from './use-width.js';
 import './chart.css';
 
@@ -35,6 +38,7 @@ interface ChartProps {
   readonly focused: string | null;
   readonly onFocus: (stop: string) => void;
   readonly onHover: (stop: string | null) => void;
+  readonly moving: Moving;
 }
 
 /**
@@ -42,7 +46,8 @@ interface ChartProps {
  * lead to the others and to the days of the weather.
  */
 export function Chart(props: ChartProps) {
-  const { rows, board, weatherOf, onWeather, byKind, days, by, zone, focused, onFocus, onHover } = props;
+  const { rows, board, weatherOf, onWeather, byKind, days, by, zone, focused, onFocus, onHover, moving } =
+    props;
   const { ref, width } = useWidth();
   const now = Date.parse(board.now);
   const head = headWidth(width);
@@ -61,9 +66,12 @@ export function Chart(props: ChartProps) {
   const range = useMemo(() => ({ from: board.from, to: board.to }), [board.from, board.to]);
   const tabStop = stops.some(({ id }) => id === focused) ? focused : firstStop(stops, axis.x(now));
 
+  useDrag(ref, axis, moving);
+
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     const current = (event.target as HTMLElement).dataset['stop'];
     if (!current) return;
+    if (moveByKey(event, current, moving)) return event.preventDefault();
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       document.getElementById('detail')?.focus();
@@ -86,7 +94,7 @@ export function Chart(props: ChartProps) {
       <div
         className="chart-sheet"
         role="grid"
-        aria-label={`Phases by ${by}. Arrow keys lead from bar to bar and to the weather over them, Enter to details.`}
+        aria-label={`Phases by ${by}. Arrow keys lead from bar to bar and to the weather over them, Enter to details, M picks a phase up to move it.`}
         style={{ width: head + axis.width }}
         onKeyDown={onKeyDown}
       >
@@ -108,11 +116,30 @@ export function Chart(props: ChartProps) {
             focused={focused}
             onFocus={onFocus}
             onHover={onHover}
+            preview={moving.preview}
+            canMove={moving.canMove}
           />
         ))}
       </div>
     </div>
   );
+}
+
+/** Keys while a phase is picked up, and the key that picks up the one in focus. @returns whether the key was meant so. */
+function moveByKey({ key, shiftKey }: KeyboardEvent, stop: string, moving: Moving): boolean {
+  const of = readStop(stop);
+  if (of?.kind !== 'bar') return false;
+  if (moving.tried?.phaseId !== of.phaseId) {
+    const picks = (key === 'm' || key === 'M') && moving.canMove(of.phaseId);
+    if (picks) moving.pickUp(of.phaseId);
+    return picks;
+  }
+  const step = stepOfKey(key, shiftKey);
+  if (step) moving.step(step.step, step.direction);
+  else if (key === 'Enter' || key === ' ') moving.drop();
+  else if (key === 'Escape') moving.giveUp();
+  else return false;
+  return true;
 }
 
 /** Rows whose weather is asked for together. */

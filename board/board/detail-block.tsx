@@ -8,6 +8,8 @@ import { committedRule } from './layout/committed-rule.js';
 import type { Day } from '../time/zone-days.js';
 import { DayDetail } from '../weather/day-detail.js';
 import { PhaseWeather } from '../weather/phase-weather.js';
+import { MoveForm } from '../moving/move-form.js';
+import type { Moving } from '../moving/use-moving.js';
 import type { BoardData } from './layout/rows.js';
 import type { StopOf } from './layout/stops.js';
 import { ReasonChain } from './reason-chain.js';
@@ -24,10 +26,11 @@ interface DetailBlockProps {
   readonly weatherOf: WeatherOf;
   readonly days: readonly Day[];
   readonly zone: string;
+  readonly moving: Moving;
 }
 
 /** What there is to say about the phase in focus and why it sits where it sits, or about a day of the weather. */
-export function DetailBlock({ stop, focused, board, weatherOf, days, zone }: DetailBlockProps) {
+export function DetailBlock({ stop, focused, board, weatherOf, days, zone, moving }: DetailBlockProps) {
   const phase = stop?.kind === 'bar' ? board.phases.find(({ id }) => id === stop.phaseId) : undefined;
   const job = stop?.kind === 'day' ? board.jobs.find(({ id }) => id === stop.jobId) : undefined;
   const site = job && weatherOf.get(job.id);
@@ -43,7 +46,7 @@ export function DetailBlock({ stop, focused, board, weatherOf, days, zone }: Det
       }}
     >
       <h2 className="caption">Detail</h2>
-      {phase && <Detail phase={phase} board={board} zone={zone} />}
+      {phase && <Detail phase={phase} board={board} zone={zone} moving={moving} />}
       {job && site && day && (
         <DayDetail job={job} site={site} day={day} now={Date.parse(board.now)} zone={zone} />
       )}
@@ -61,9 +64,10 @@ interface DetailProps {
   readonly phase: BoardPhaseFragment;
   readonly board: BoardData;
   readonly zone: string;
+  readonly moving: Moving;
 }
 
-function Detail({ phase, board, zone }: DetailProps) {
+function Detail({ phase, board, zone, moving }: DetailProps) {
   const times = barTimes(phase, Date.parse(board.now));
   const rule = times && committedRule(phase, times);
   return (
@@ -90,6 +94,7 @@ function Detail({ phase, board, zone }: DetailProps) {
             <Fact name="Weather">unknown: the forecast does not reach that far</Fact>
           )}
         </dl>
+        <MoveForm phase={phase} moving={moving} board={board} zone={zone} />
         {phase.holdPoints.length > 0 && (
           <ul className="gate-list">
             {phase.holdPoints.map((gate) => (

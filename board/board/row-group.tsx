@@ -5,6 +5,7 @@ import { ChartRow } from './chart-row.js';
 import type { Axis } from './layout/axis.js';
 import type { PlacedRow } from './layout/lay-out-row.js';
 import { type BoardData, weatherKindsOf } from './layout/rows.js';
+import type { Preview } from '../moving/preview.js';
 import { useSeen } from './use-seen.js';
 import type { WeatherAnswer, WeatherOf } from './weather-of.js';
 
@@ -22,13 +23,15 @@ interface RowGroupProps {
   readonly focused: string | null;
   readonly onFocus: (stop: string) => void;
   readonly onHover: (stop: string | null) => void;
+  readonly preview: Preview | null;
+  readonly canMove: (phaseId: string) => boolean;
 }
 
 const HOUR_MS = 3_600_000;
 
 /** Some rows under one another. Their weather is asked for once any of them has come in sight, so never for all jobs at once. */
 export function RowGroup({ rows, range, onWeather, weatherOf, ...shared }: RowGroupProps) {
-  const { board, byKind, axis, now, zone, tabStop, focused, onFocus, onHover } = shared;
+  const { board, byKind, axis, now, zone, tabStop, focused, onFocus, onHover, preview, canMove } = shared;
   const { ref, seen } = useSeen();
   // Asked from the full hour, so that the question stays the same while the clock goes on.
   const since = Math.max(Date.parse(range.from), Math.floor(now / HOUR_MS) * HOUR_MS);
@@ -69,11 +72,17 @@ export function RowGroup({ rows, range, onWeather, weatherOf, ...shared }: RowGr
           focused={focused}
           onFocus={onFocus}
           onHover={onHover}
+          preview={preview && reaches(preview, placed) ? preview : null}
+          canMove={canMove}
         />
       ))}
     </div>
   );
 }
+
+/** Whether a tried move does anything in a row, so that the others need not be drawn anew. */
+const reaches = ({ places, tried }: Preview, { row }: PlacedRow): boolean =>
+  row.phases.some(({ id }) => id === tried.phaseId || places.has(id));
 
 /** The answer with each job's windows of its own kinds of work only: they were asked for all rows together. */
 function ownKinds(answer: WeatherAnswer, rows: readonly PlacedRow[]): WeatherAnswer {

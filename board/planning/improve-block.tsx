@@ -2,8 +2,9 @@ import { useState } from 'react';
 import { NewestImprovementDocument, type NewestImprovementQuery } from '../api/documents.js';
 import { useQuery } from '../api/use-query.js';
 import { useSends } from '../sends/sends.js';
-import { dayWords, isoWords } from '../time/moment-words.js';
-import { whoToTell } from './who-to-tell.js';
+import { isoWords } from '../time/moment-words.js';
+import { OfferTables } from './offer-tables.js';
+import { TableHead } from './table-head.js';
 
 type Search = NonNullable<NewestImprovementQuery['newestImprovement']>;
 
@@ -110,7 +111,6 @@ function Offer({ search, zone }: { readonly search: Search; readonly zone: strin
       proposalId: proposal.id,
       revision: proposal.revision,
     });
-  const told = whoToTell(proposal.differences);
   return (
     <>
       <p>
@@ -131,51 +131,7 @@ function Offer({ search, zone }: { readonly search: Search; readonly zone: strin
         </button>
       </p>
       {outcome && <Costs outcome={outcome} />}
-      <table>
-        <caption>Ends that change</caption>
-        <Head names={['Job', 'In force', 'Offered']} />
-        <tbody>
-          {proposal.jobEnds.map(({ job, before, after }, index) => (
-            <tr key={job?.id ?? index}>
-              <th scope="row">{job ? `${job.number} ${job.name}` : 'a job that is gone'}</th>
-              <td>{before ? dayWords(Date.parse(before), zone) : 'none'}</td>
-              <td>{after ? dayWords(Date.parse(after), zone) : 'none'}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <h3>Must be told</h3>
-      {told.length === 0 ? (
-        <p>Nobody: nothing promised moves.</p>
-      ) : (
-        <ul>
-          {told.map(({ crew, phases }) => (
-            <li key={crew}>
-              {crew}: {phases.join(', ')}
-            </li>
-          ))}
-        </ul>
-      )}
-      <table>
-        <caption>What moves</caption>
-        <Head names={['Phase', 'From', 'To', 'Why']} />
-        <tbody>
-          {[
-            ...proposal.differences.map((one) => ({ ...one, promised: true })),
-            ...proposal.moves.map((one) => ({ ...one, promised: false })),
-          ].map(({ phase, startBefore, startAfter, reason, promised }, index) => (
-            <tr key={phase?.id ?? index}>
-              <th scope="row">
-                {phase ? `${phase.job.number} ${phase.name}` : 'a phase that is gone'}
-                {promised && ' (promised)'}
-              </th>
-              <td>{isoWords(startBefore, zone, 'none')}</td>
-              <td>{isoWords(startAfter, zone, 'none')}</td>
-              <td>{reason?.text}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <OfferTables proposal={proposal} zone={zone} />
     </>
   );
 }
@@ -192,7 +148,7 @@ function Costs({ outcome }: { readonly outcome: NonNullable<Search['outcome']> }
   return (
     <table>
       <caption>What it costs</caption>
-      <Head names={['All jobs together', 'In force', 'Offered']} />
+      <TableHead names={['All jobs together', 'In force', 'Offered']} />
       <tbody>
         {rows.map(([name, was, is]) => (
           <tr key={name}>
@@ -203,20 +159,6 @@ function Costs({ outcome }: { readonly outcome: NonNullable<Search['outcome']> }
         ))}
       </tbody>
     </table>
-  );
-}
-
-function Head({ names }: { readonly names: readonly string[] }) {
-  return (
-    <thead>
-      <tr>
-        {names.map((name) => (
-          <th key={name} scope="col">
-            {name}
-          </th>
-        ))}
-      </tr>
-    </thead>
   );
 }
 

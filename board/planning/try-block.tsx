@@ -1,13 +1,11 @@
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import type { Change } from '../../shared/schedule/change.js';
-import type { PlanInput } from '../../shared/schedule/model.js';
-import { Planner } from '../../shared/schedule/planner.js';
-import { type BoardPhaseFragment, PlanInputDocument } from '../api/documents.js';
-import { useQuery } from '../api/use-query.js';
+import type { BoardPhaseFragment } from '../api/documents.js';
 import type { BoardData } from '../board/layout/rows.js';
 import { TriedBare } from './tried-bare.js';
 import { TriedHere } from './tried-here.js';
 import { TryForm } from './try-form.js';
+import type { PlannerState } from './use-planner.js';
 
 /** What is tried: changes of the plan handed to the page, or a phase without its protection. */
 export type Tried =
@@ -19,18 +17,14 @@ interface TryBlockProps {
   /** The phase in focus on the board. */
   readonly phase: BoardPhaseFragment | null;
   readonly zone: string;
+  readonly planned: PlannerState;
 }
 
 const MINUTE = 60_000;
 
 /** Tries a change: every job's end at once, and nothing is written. */
-export function TryBlock({ board, phase, zone }: TryBlockProps) {
-  const { data, error } = useQuery(PlanInputDocument, {});
-  const handed = data?.planInput ?? null;
-  const planner = useMemo(
-    () => (handed?.json ? Planner.of(JSON.parse(handed.json) as PlanInput) : null),
-    [handed?.json],
-  );
+export function TryBlock({ board, phase, zone, planned }: TryBlockProps) {
+  const { here, tooMuch, error } = planned;
   const [chosen, setChosen] = useState<BoardPhaseFragment | null>(null);
   const [tried, setTried] = useState<Tried | null>(null);
   if (phase && phase !== chosen) setChosen(phase);
@@ -38,15 +32,15 @@ export function TryBlock({ board, phase, zone }: TryBlockProps) {
     <section className="block try" aria-label="What if" tabIndex={0}>
       <h2 className="caption">What if</h2>
       {error && <p className="fault">{error.message}</p>}
-      {handed && !handed.json && <p>There is too much planned to try changes in the page.</p>}
-      {handed && planner && (
+      {tooMuch && <p>There is too much planned to try changes in the page.</p>}
+      {here && (
         <TryForm
           board={board}
-          planned={planner.input}
+          planned={here.input}
           subject={phase ?? chosen}
-          slotsOf={(hours) => Math.ceil((hours * 60) / handed.slotMinutes)}
+          slotsOf={(hours) => Math.ceil((hours * 60) / here.scale.slotMinutes)}
           today={Math.ceil(
-            (Date.parse(board.now) - Date.parse(handed.startsAt)) / (handed.slotMinutes * MINUTE),
+            (Date.parse(board.now) - Date.parse(here.scale.startsAt)) / (here.scale.slotMinutes * MINUTE),
           )}
           tried={tried}
           onTry={setTried}
@@ -56,13 +50,13 @@ export function TryBlock({ board, phase, zone }: TryBlockProps) {
         {tried && 'bare' in tried && (
           <TriedBare key={tried.bare} phaseId={tried.bare} words={tried.words} zone={zone} />
         )}
-        {tried && 'changes' in tried && handed && planner && (
+        {tried && 'changes' in tried && here && (
           <TriedHere
-            planner={planner}
+            planner={here.planner()}
             changes={tried.changes}
             words={tried.words}
             board={board}
-            scale={handed}
+            scale={here.scale}
             zone={zone}
           />
         )}

@@ -8,6 +8,7 @@ import {
   DropProposalDocument,
   FinishPhaseDocument,
   LiftWeatherHoldDocument,
+  ProposeMoveDocument,
   PutBackPhaseDocument,
   RecordCableReadingDocument,
   RecordHookupDocument,
@@ -21,6 +22,7 @@ import {
   StopImprovementDocument,
   TakeProtectionOffDocument,
   type TypedDocumentString,
+  UndoProposalDocument,
 } from '../api/documents.js';
 
 /** The document of every change, by the name under which a kept change finds it again after a reload. */
@@ -41,6 +43,8 @@ export const CHANGE_DOCUMENTS = {
   liftWeatherHold: LiftWeatherHoldDocument,
   acceptProposal: AcceptProposalDocument,
   dropProposal: DropProposalDocument,
+  undoProposal: UndoProposalDocument,
+  proposeMove: ProposeMoveDocument,
   startImprovement: StartImprovementDocument,
   stopImprovement: StopImprovementDocument,
   commitJob: CommitJobDocument,

@@ -32,4 +32,15 @@ describe('the axis of the days', () => {
       }),
     );
   });
+
+  it('knows the moment that stands at a distance, on days of a clock change too', () => {
+    const inside = fc.integer({ min: axis.start, max: axis.end - 1 });
+    fc.assert(
+      fc.property(inside, (moment) => {
+        expect(Math.abs(axis.momentAt(axis.x(moment)) - moment)).toBeLessThan(2);
+      }),
+    );
+    expect(axis.momentAt(-5)).toBe(axis.start);
+    expect(axis.momentAt(axis.width + 5)).toBe(axis.end);
+  });
 });
