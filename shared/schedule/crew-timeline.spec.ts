@@ -52,3 +52,19 @@ test('more stretches than there was room for keep their order', () => {
   for (let i = 49; i >= 0; i--) crew.take(slot(10 * i), slot(10 * i + 5), i);
   expect(crew.all().map(({ owner }) => owner)).toEqual(Array.from({ length: 50 }, (_, i) => i));
 });
+
+test('what is not seen gives way, is named, and is not met by any question', () => {
+  const view = new View(3);
+  view.since.set([0, 1, 2]);
+  const crew = new CrewTimeline(CompiledCalendar.of(workdays(9)), view);
+  crew.take(slot(28), slot(40), 0);
+  crew.take(slot(40), slot(50), 2);
+  crew.take(slot(52), slot(56), 1);
+  view.until = 2;
+  expect(crew.firstIn(slot(41), slot(52))).toBe(-1);
+  expect(crew.toOf(crew.blockedBy(slot(30), slot(33), 12, false))).toBe(40);
+  expect(crew.toOf(crew.blockedBy(slot(30), slot(33), 13, false))).toBe(56);
+  expect(crew.take(slot(48), slot(52), 1)).toBe(-1);
+  expect([...view.ousted]).toEqual([2]);
+  expect(crew.all().map(({ owner }) => owner)).toEqual([0, 1, 1]);
+});

@@ -99,7 +99,7 @@ export class CrewTimeline {
    * @returns index of the phase it was already taken by; -1 for none
    */
   take(from: Slot, to: Slot, owner: number): number {
-    if (this.view.until < FOREVER) this.drop(from, to, (one) => !this.view.sees(one));
+    if (this.view.until < FOREVER) this.oust(from, to);
     let i = this.after(from);
     const clash = i < this.size && this.fromOf(i) < to ? this.ownerOf(i) : -1;
     let at: number = from;
@@ -115,6 +115,15 @@ export class CrewTimeline {
   /** Gives back what a phase has taken between two instants. */
   release(from: Slot, to: Slot, owner: number): void {
     this.drop(from, to, (one) => one === owner);
+  }
+
+  /** Takes what is not seen out of the way. */
+  private oust(from: Slot, to: Slot): void {
+    this.drop(from, to, (owner) => {
+      if (this.view.sees(owner)) return false;
+      this.view.ousted.add(owner);
+      return true;
+    });
   }
 
   private drop(from: Slot, to: Slot, isTo: (owner: number) => boolean): void {

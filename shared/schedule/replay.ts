@@ -72,6 +72,11 @@ export class Replay {
       this.disturbReservation(state.loosen(node));
     }
     for (const node of pins) if (node.pinned) this.disturbReservation(this.generator.reserve(node));
+    this.markOusted();
+  }
+
+  private markOusted(): void {
+    for (const index of this.generator.state.takeOusted()) this.stale[index] = 1;
   }
 
   /** A block of other phases than before is placed anew. */
@@ -106,6 +111,7 @@ export class Replay {
     state.reopen(order, from, from + nodes.length);
     if (!generator.again(block)) return false;
     state.close(order, from, from + nodes.length);
+    this.markOusted();
     for (let i = 0; i < nodes.length; i++) {
       const node = nodes[i]!;
       const [was, is] = [old[i]!, state.outcomes[node.index]!];

@@ -266,6 +266,15 @@ export class State {
     for (let i = from; i < to; i++) for (const { pool } of nodes[i]!.needs) this.lent[pool.index]!++;
   }
 
+  /** Phases that have lost their crew to others since this was asked last. */
+  takeOusted(): readonly number[] {
+    const { ousted } = this.view;
+    if (ousted.size === 0) return NOBODY;
+    const indexes = [...ousted];
+    ousted.clear();
+    return indexes;
+  }
+
   /** All pools as everything that is placed leaves them. */
   lendAll(): void {
     for (const pool of this.problem.pools) this.lendUntil(FOREVER, pool);
@@ -313,6 +322,7 @@ interface Before {
 }
 
 const NO_VISITS: Before[] = [];
+const NOBODY: readonly number[] = [];
 
 /** Whether a phase lets its crew do other work while weather pauses it. */
 export function letsCrewGo({ phase, weather, started }: Node): boolean {

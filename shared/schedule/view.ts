@@ -10,6 +10,8 @@ export class View {
   readonly since: Int32Array;
   /** Nothing from this place on is seen. */
   until = FOREVER;
+  /** Those that were not seen and have lost their crew to one that is placed, if only for a try: they are to be placed anew. */
+  readonly ousted = new Set<number>();
 
   constructor(count: number) {
     this.since = new Int32Array(count);

@@ -1,10 +1,11 @@
 import { expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { applyChanges, type Change } from '../../shared/schedule/change.js';
-import type { PlanInput, WeatherSet } from '../../shared/schedule/model.js';
+import type { Phase, PlanInput, WeatherSet } from '../../shared/schedule/model.js';
 import { plan } from '../../shared/schedule/plan.js';
 import { Planner } from '../../shared/schedule/planner.js';
 import { slot } from '../../shared/schedule/slot.js';
+import { inputWith, work } from '../../shared/schedule/spec-input.js';
 import { portfolio } from '../../bench/portfolio/portfolio.js';
 import { arbitraryInput } from './schedule-arbitrary-input.js';
 
@@ -70,6 +71,41 @@ test.each([
     }),
     runs(400),
   );
+});
+
+test('a phase that has lost its crew to what was only tried there gets it back', () => {
+  const held = (id: string, length: number, more: Partial<Phase> = {}) =>
+    work(id, length, { crewId: 'c', ...more });
+  const hold = (quantity: number, untilPhaseId?: string) => [{ poolId: 'blankets', quantity, untilPhaseId }];
+  const calendars = [{ id: 'hours', open: [{ from: slot(0), to: slot(100) }] }];
+  const input = inputWith({
+    horizon: 100,
+    calendars,
+    crews: [{ id: 'c', trades: ['mason'], calendarId: 'hours' }],
+    pools: [{ id: 'blankets', quantity: 3 }],
+    inspections: [],
+    jobs: [
+      { id: 'a', priority: 0, due: slot(20) },
+      { id: 'b', priority: 1 },
+    ],
+    phases: [
+      held('a-pour', 1, { jobId: 'a', holds: hold(1, 'a-way') }),
+      held('a-way', 0, { jobId: 'a', crewId: undefined, trade: undefined, holds: hold(1, 'a-strip') }),
+      held('a-strip', 1, {
+        jobId: 'a',
+        crewId: undefined,
+        trade: undefined,
+        holds: hold(3),
+        gates: [{ kind: 'notBefore', id: 'later', at: slot(9), cause: 'asked for' }],
+      }),
+      held('b-work', 6, { jobId: 'b' }),
+    ],
+    links: [],
+  });
+  const changes: Change[] = [{ kind: 'delay', phaseId: 'a-way', slots: 0 }];
+  const planner = Planner.of(input);
+  const tried = planner.preview(changes);
+  expect(JSON.stringify(tried)).toBe(JSON.stringify(plan(applyChanges(input, changes))));
 });
 
 test('changes of a portfolio that go on from each other keep to the plan made anew', () => {
