@@ -216,9 +216,9 @@ export class Generator extends Walk {
   private settleOnce(node: Node, floors: readonly Bound[]): void {
     const { state } = this;
     const kept = state.unreserve(node);
-    this.busy.add(node);
+    this.busy[node.index] = 1;
     const outcome = this.outcomeOf(node, floors, kept?.crew);
-    this.busy.delete(node);
+    this.busy[node.index] = 0;
     if (!outcome.placed) this.regular = false;
     else this.watch?.(state, node, outcome, floors);
     const clash = state.settle(node, outcome, kept);

@@ -6,8 +6,9 @@ import type { State } from './state.js';
 
 /** Why a phase cannot be placed before any search is made; undefined when it may be searched. */
 export function hopeless(state: State, node: Node): Unplaced | undefined {
-  const blocked = node.prerequisites.find((before) => !state.outcomes[before.index]?.placed);
-  if (blocked) return behind(blocked.id);
+  for (const { index, id } of node.prerequisites) {
+    if (!state.outcomes[index]?.placed) return behind(id);
+  }
   if (node.visits.some((visit) => state.visitOf(visit).start === null)) return behind(null);
   if (node.needsCrew && node.crews.length === 0) {
     const trade = node.phase.trade ?? node.phase.crewId!;

@@ -9,13 +9,15 @@ import { SettlingOrder } from './settling-order.js';
  */
 export abstract class Walk {
   protected readonly queue = new RankQueue();
-  /** Phases being placed. */
-  protected readonly busy = new Set<Node>();
+  /** 1 for phases that are being placed. */
+  protected readonly busy: Uint8Array;
 
   constructor(
     protected readonly problem: Problem,
     protected readonly ranking: Ranking,
-  ) {}
+  ) {
+    this.busy = new Uint8Array(problem.nodes.length);
+  }
 
   abstract isSettled(node: Node): boolean;
   /** Whether everything a phase waits for is settled and it is not. */
@@ -41,11 +43,11 @@ export abstract class Walk {
 
   /** Releases that do not wait for this phase are placed before it, so that it knows when they come. */
   protected settleFreeReleases(node: Node): void {
-    this.busy.add(node);
+    this.busy[node.index] = 1;
     for (const { releaser } of node.holds) {
       if (releaser !== node && !this.wayTo(releaser).has(node)) this.settleUpTo(releaser);
     }
-    this.busy.delete(node);
+    this.busy[node.index] = 0;
   }
 
   /** Settles a phase and everything it waits for, best rank first. */
@@ -53,7 +55,7 @@ export abstract class Walk {
     if (this.isSettled(goal)) return;
     const { rank } = this.ranking;
     const list = [...this.wayTo(goal)].sort((a, b) => rank[a.index]! - rank[b.index]!);
-    const ready = (one: Node): boolean => this.isReady(one) && !this.busy.has(one);
+    const ready = (one: Node): boolean => this.isReady(one) && this.busy[one.index] === 0;
     for (let next = list.find(ready); next; next = list.find(ready)) this.settle(next);
   }
 

@@ -74,38 +74,59 @@ test.each([
 });
 
 test('a phase that has lost its crew to what was only tried there gets it back', () => {
-  const held = (id: string, length: number, more: Partial<Phase> = {}) =>
-    work(id, length, { crewId: 'c', ...more });
-  const hold = (quantity: number, untilPhaseId?: string) => [{ poolId: 'blankets', quantity, untilPhaseId }];
-  const calendars = [{ id: 'hours', open: [{ from: slot(0), to: slot(100) }] }];
+  const days = Array.from({ length: 40 }, (_, i) => ({ from: slot(7 * i + 1), to: slot(7 * i + 7) }));
+  const hours = Array.from({ length: 140 }, (_, i) => ({ from: slot(2 * i + 1), to: slot(2 * i + 2) }));
+  const held = (id: string, slots: number, quantity: number, until?: string): Phase => ({
+    id,
+    jobId: 'a',
+    duration: { kind: 'work', slots, mode: 'interruptible' },
+    holds: [{ poolId: 'blankets', quantity, untilPhaseId: until }],
+  });
   const input = inputWith({
-    horizon: 100,
-    calendars,
-    crews: [{ id: 'c', trades: ['mason'], calendarId: 'hours' }],
+    horizon: 280,
+    now: slot(2),
+    calendars: [
+      { id: 'days', open: days },
+      { id: 'visits', open: hours },
+    ],
+    crews: [{ id: 'c', trades: ['mason'], calendarId: 'days' }],
     pools: [{ id: 'blankets', quantity: 3 }],
-    inspections: [],
+    weather: [{ id: 'frost', holds: [] }],
+    inspections: [
+      {
+        id: 'visit',
+        jobId: 'a',
+        after: [],
+        notice: 0,
+        noticeIn: 'working',
+        calendarId: 'visits',
+        visit: 1,
+        state: { kind: 'booked', from: slot(4), to: slot(8) },
+      },
+    ],
     jobs: [
       { id: 'a', priority: 0, due: slot(20) },
-      { id: 'b', priority: 1 },
+      { id: 'b', priority: 0 },
     ],
     phases: [
-      held('a-pour', 1, { jobId: 'a', holds: hold(1, 'a-way') }),
-      held('a-way', 0, { jobId: 'a', crewId: undefined, trade: undefined, holds: hold(1, 'a-strip') }),
-      held('a-strip', 1, {
-        jobId: 'a',
-        crewId: undefined,
-        trade: undefined,
-        holds: hold(3),
-        gates: [{ kind: 'notBefore', id: 'later', at: slot(9), cause: 'asked for' }],
-      }),
-      held('b-work', 6, { jobId: 'b' }),
+      work('b-walk', 6, { jobId: 'b' }),
+      work('b-seal', 1, { jobId: 'b', weatherIds: ['frost'] }),
+      { ...held('a-pour', 1, 1, 'a-wait'), trade: 'mason' },
+      held('a-wait', 0, 1, 'a-strip'),
+      { ...held('a-strip', 1, 3), gates: [{ kind: 'inspection', inspectionId: 'visit' }] },
     ],
-    links: [],
   });
-  const changes: Change[] = [{ kind: 'delay', phaseId: 'a-way', slots: 0 }];
+  const cause = { kind: 'limit', limitId: 'air', value: 30, hour: slot(0), text: 'below 40 °F' } as const;
+  const changes: Change[] = [
+    { kind: 'weather', set: { id: 'frost', holds: [{ from: slot(0), to: slot(1), cause }] } },
+    { kind: 'delay', phaseId: 'a-wait', slots: 0 },
+  ];
   const planner = Planner.of(input);
-  const tried = planner.preview(changes);
-  expect(JSON.stringify(tried)).toBe(JSON.stringify(plan(applyChanges(input, changes))));
+  for (const change of changes) {
+    expect(JSON.stringify(planner.preview([change]))).toBe(
+      JSON.stringify(plan(applyChanges(input, [change]))),
+    );
+  }
 });
 
 test('changes of a portfolio that go on from each other keep to the plan made anew', () => {
