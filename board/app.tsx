@@ -1,5 +1,6 @@
 import { LiveProvider } from './api/live.js';
 import { BoardPage } from './board/board-page.js';
+import { DesignPage } from './design/design-page.js';
 import { HookupPage } from './hookup/hookup-page.js';
 import { JobPage } from './job/job-page.js';
 import { useAddress } from './routing/location.js';
@@ -57,6 +58,8 @@ function Shown({ page }: { readonly page: Page }) {
       return <SitePage />;
     case 'job':
       return <JobPage key={page.number} number={page.number} />;
+    case 'design':
+      return <DesignPage key={page.number} number={page.number} />;
     case 'hookup':
       return <HookupPage key={page.id} id={page.id} />;
     default:

@@ -2675,6 +2675,106 @@ export type RegisterLoggerMutation = {
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
 };
 
+export type EntryDesignQueryVariables = Exact<{
+  number: Scalars['Int']['input'];
+}>;
+
+export type EntryDesignQuery = {
+  readonly jobByNumber: {
+    readonly id: string;
+    readonly number: number;
+    readonly name: string;
+    readonly ownerName: string;
+    readonly site: { readonly id: string; readonly address: string; readonly town: string };
+    readonly findings: ReadonlyArray<{
+      readonly rule: string;
+      readonly blocks: ReadonlyArray<string> | null;
+      readonly ok: boolean;
+      readonly text: string;
+      readonly measured: string;
+      readonly limit: string;
+      readonly mark: string;
+      readonly source: string;
+      readonly caution: string | null;
+    }>;
+    readonly design: {
+      readonly heat: ReadonlyArray<{
+        readonly areaKey: string;
+        readonly areaName: string;
+        readonly sensible: number;
+        readonly melting: number;
+        readonly convectionAndRadiation: number;
+        readonly evaporation: number;
+        readonly back: number;
+        readonly edge: number;
+        readonly total: number;
+        readonly given: number;
+        readonly warmUpHours: number | null;
+        readonly sources: ReadonlyArray<string>;
+      }>;
+      readonly cables: ReadonlyArray<{
+        readonly setKey: string;
+        readonly setName: string;
+        readonly asMeasured: boolean;
+        readonly feet: number | null;
+        readonly closest: number | null;
+        readonly tightestBend: number | null;
+        readonly coldLeadOutside: number | null;
+        readonly fields: ReadonlyArray<{
+          readonly key: string;
+          readonly feet: number;
+          readonly meanSpacing: number | null;
+          readonly wattsPerSquareFoot: number;
+          readonly widestGap: number;
+        }>;
+      }>;
+      readonly circuits: ReadonlyArray<{
+        readonly zone: string;
+        readonly sets: ReadonlyArray<string>;
+        readonly watts: number;
+        readonly load: number;
+        readonly designLoad: number | null;
+        readonly breaker: number | null;
+        readonly conductorAwg: number | null;
+        readonly terminals: number | null;
+        readonly source: string | null;
+        readonly caution: string;
+      }>;
+      readonly risers: {
+        readonly count: number;
+        readonly advice: ReadonlyArray<string>;
+        readonly steps: ReadonlyArray<{
+          readonly riser: number;
+          readonly finished: number;
+          readonly blockTop: number;
+          readonly courses: string;
+        }>;
+      } | null;
+      readonly footing: {
+        readonly width: number;
+        readonly thickness: number;
+        readonly bottom: number;
+        readonly frostDepth: number;
+        readonly frostSource: string;
+        readonly concrete: string;
+        readonly checklist: ReadonlyArray<{
+          readonly key: string;
+          readonly text: string;
+          readonly source: string;
+        }>;
+      } | null;
+      readonly drawings: ReadonlyArray<{
+        readonly key: string;
+        readonly title: string;
+        readonly scale: number;
+        readonly width: number;
+        readonly height: number;
+        readonly svg: string;
+      }>;
+    } | null;
+  } | null;
+};
+
 export type HookupPageQueryVariables = Exact<{
   id: Scalars['ID']['input'];
 }>;
@@ -4949,6 +5049,109 @@ export const RegisterLoggerDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<RegisterLoggerMutation, RegisterLoggerMutationVariables>;
+export const EntryDesignDocument = new TypedDocumentString(`
+    query EntryDesign($number: Int!) {
+  jobByNumber(number: $number) {
+    id
+    number
+    name
+    ownerName
+    site {
+      id
+      address
+      town
+    }
+    findings {
+      rule
+      ...FindingFields
+      blocks
+    }
+    design {
+      heat {
+        areaKey
+        areaName
+        sensible
+        melting
+        convectionAndRadiation
+        evaporation
+        back
+        edge
+        total
+        given
+        warmUpHours
+        sources
+      }
+      cables {
+        setKey
+        setName
+        asMeasured
+        feet
+        closest
+        tightestBend
+        coldLeadOutside
+        fields {
+          key
+          feet
+          meanSpacing
+          wattsPerSquareFoot
+          widestGap
+        }
+      }
+      circuits {
+        zone
+        sets
+        watts
+        load
+        designLoad
+        breaker
+        conductorAwg
+        terminals
+        source
+        caution
+      }
+      risers {
+        count
+        steps {
+          riser
+          finished
+          blockTop
+          courses
+        }
+        advice
+      }
+      footing {
+        width
+        thickness
+        bottom
+        frostDepth
+        frostSource
+        concrete
+        checklist {
+          key
+          text
+          source
+        }
+      }
+      drawings {
+        key
+        title
+        scale
+        width
+        height
+        svg
+      }
+    }
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}`) as unknown as TypedDocumentString<EntryDesignQuery, EntryDesignQueryVariables>;
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
   hookup(id: $id) {

@@ -10,7 +10,7 @@ export function DesignTable({ findings }: { readonly findings: JobDesign['findin
       {inOrder.map((finding) => (
         <tr key={`${finding.rule} ${finding.text} ${finding.measured}`}>
           <th scope="row">{finding.ok ? 'Yes' : 'No'}</th>
-          <td>{findingWords(finding)}</td>
+          <td className="job-wraps">{findingWords(finding)}</td>
           <td>{(finding.blocks ?? []).map((kind) => kind.replaceAll('-', ' ')).join(', ')}</td>
         </tr>
       ))}

@@ -1,7 +1,13 @@
 import { LoggerBlock } from '../cure/logger-block.js';
 import { places } from '../cure/placement-form.js';
 import { ProtectOrWaitBlock } from '../cure/protect-or-wait-block.js';
-import { JobDesignDocument, JobPageDocument, JobRecordsDocument } from '../api/documents.js';
+import {
+  EntryDesignDocument,
+  JobDesignDocument,
+  JobPageDocument,
+  JobRecordsDocument,
+} from '../api/documents.js';
+import { EntryDesignBlock } from '../design/entry-design-block.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
 import { PageLink } from '../routing/page-link.js';
@@ -27,6 +33,7 @@ export function JobPage({ number }: { readonly number: number }) {
   const { data, error } = useQuery(JobPageDocument, { number });
   const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
   const design = useQuery(JobDesignDocument, { number }).data?.jobByNumber ?? null;
+  const entry = useQuery(EntryDesignDocument, { number }).data?.jobByNumber?.design ?? null;
   const job = data?.jobByNumber ?? null;
   const { zone } = company;
   return (
@@ -66,6 +73,14 @@ export function JobPage({ number }: { readonly number: number }) {
             ))}
             <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />
+            {entry && (
+              <>
+                <h2>
+                  Design (<PageLink to={`/jobs/${number}/design`}>sheets to print</PageLink>)
+                </h2>
+                <EntryDesignBlock design={entry} />
+              </>
+            )}
             {design && <BuyTable lines={design.buyList} />}
             {design && <DesignTable findings={design.findings} />}
             <JobJournal jobId={job.id} zone={zone} />

@@ -7,6 +7,7 @@ describe('the page of an address', () => {
     ['/site', { page: 'site' }],
     ['/sign-in', { page: 'sign-in' }],
     ['/jobs/104', { page: 'job', number: 104 }],
+    ['/jobs/104/design', { page: 'design', number: 104 }],
     ['/hookups/0a-b', { page: 'hookup', id: '0a-b' }],
     ['/jobs/abc', { page: 'unknown' }],
     ['/jobs/104/more', { page: 'unknown' }],

@@ -4,6 +4,7 @@ export type Page =
   | { readonly page: 'site' }
   | { readonly page: 'sign-in' }
   | { readonly page: 'job'; readonly number: number }
+  | { readonly page: 'design'; readonly number: number }
   | { readonly page: 'hookup'; readonly id: string }
   | { readonly page: 'unknown' };
 
@@ -14,6 +15,8 @@ export function pageOf(path: string): Page {
   if (path === '/sign-in') return { page: 'sign-in' };
   const job = /^\/jobs\/(\d{1,9})$/.exec(path)?.[1];
   if (job) return { page: 'job', number: Number(job) };
+  const design = /^\/jobs\/(\d{1,9})\/design$/.exec(path)?.[1];
+  if (design) return { page: 'design', number: Number(design) };
   const hookup = /^\/hookups\/([\w-]+)$/.exec(path)?.[1];
   if (hookup) return { page: 'hookup', id: hookup };
   return { page: 'unknown' };

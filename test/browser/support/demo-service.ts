@@ -8,7 +8,8 @@ import { fileURLToPath } from 'node:url';
 import { DEMO_PASSWORD } from '../../../prisma/demo/company.js';
 import { writeClock } from '../../../prisma/demo/write-clock.js';
 import { ApiClient } from '../../support/api-client.js';
-import { demoDatabase, PRESENT } from './demo-database.js';
+import type { FreshDatabase } from '../../support/fresh-database.js';
+import { PRESENT } from './demo-database.js';
 
 const MAIN = fileURLToPath(new URL('../../../dist/src/main.js', import.meta.url));
 
@@ -24,9 +25,8 @@ export interface DemoService {
   readonly stop: () => Promise<void>;
 }
 
-/** Starts the service as `npm start` does, with its clock standing at the demo's present. */
-export async function startDemoService(): Promise<DemoService> {
-  const database = await demoDatabase();
+/** Starts the service on a database as `npm start` does, with its clock standing at the demo's present. */
+export async function startDemoService(database: FreshDatabase): Promise<DemoService> {
   const clockFile = join(mkdtempSync(join(tmpdir(), 'flagway-browser-')), 'now');
   writeClock(clockFile, new Date(PRESENT));
   const port = await freePort();

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect } from '@jest/globals';
 import type { Browser, Page } from 'playwright-core';
 import { startBrowser } from '../../support/browser.js';
+import { demoDatabase } from './demo-database.js';
 import { type DemoService, startDemoService } from './demo-service.js';
 import { type DESK, freshPage, openPage, type PersonOfDemo, type PHONE, signInAs, thrown } from './pages.js';
 
@@ -17,13 +18,13 @@ export interface DemoStage {
 
 /**
  * Sets the stage before the tests of the suite that calls it and clears it after them; the suite fails when a script
- * of a page has thrown.
+ * of a page has thrown. `database` is what it plays on: the demo as worked, unless the suite needs less.
  */
-export function demoStage(): DemoStage {
+export function demoStage(database = demoDatabase): DemoStage {
   let service: DemoService | null = null;
   let browser: Browser | null = null;
   beforeAll(async () => {
-    service = await startDemoService();
+    service = await startDemoService(await database());
     browser = await startBrowser();
   }, START);
   afterAll(async () => {
