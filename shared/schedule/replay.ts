@@ -58,7 +58,7 @@ export class Replay {
     for (let block = 0; block < order.blocks; block++) {
       if (this.isBlockReached(block) && !this.placeAnew(block)) return undefined;
     }
-    state.lendAll();
+    state.seeAll();
     return this.renewed;
   }
 

@@ -2,7 +2,8 @@ import { CrewTimeline } from './crew-timeline.js';
 import { subtractIntervals } from './intervals.js';
 import type { Interval } from './model.js';
 import type { Outcome } from './outcome.js';
-import type { CompiledPool, Node, Problem, Visit } from './problem.js';
+import { PoolTurns } from './pool-turns.js';
+import type { Node, Problem, Visit } from './problem.js';
 import type { Slot } from './slot.js';
 import { Stock, type Loan } from './stock.js';
 import type { SettlingOrder } from './settling-order.js';
@@ -42,11 +43,7 @@ export class State {
   private readonly loans: Loan[][];
   /** Loans that a phase ends, and those that wait for it. */
   private readonly awaited: (Loan[] | undefined)[];
-  /** Place of each phase in the order that is gone over. */
-  private readonly places: Int32Array;
-  /** By pool, the phases that hold some of it, in that order; and how many of them have it. */
-  private readonly holders: Node[][];
-  private readonly lent: Int32Array;
+  private readonly turns: PoolTurns;
   /** What settling a phase gave up or moved, to be put back. */
   private readonly before: ({ kept: Kept | undefined; visits: Before[] } | undefined)[];
 
@@ -60,9 +57,6 @@ export class State {
     const { nodes } = problem;
     this.settled = order.nodes;
     this.view = new View(nodes.length);
-    this.places = new Int32Array(nodes.length);
-    this.holders = problem.pools.map(() => []);
-    this.lent = new Int32Array(problem.pools.length);
     this.outcomes = new Array<Outcome | undefined>(nodes.length).fill(undefined);
     this.visits = new Array<VisitOutcome | undefined>(problem.visits.length).fill(undefined);
     this.reservations = new Array<Kept | undefined>(nodes.length).fill(undefined);
@@ -72,6 +66,10 @@ export class State {
     this.waiting = new Int32Array(nodes.length);
     for (const { index, prerequisites } of nodes) this.waiting[index] = prerequisites.length;
     this.stock = new Stock(problem);
+    this.turns = new PoolTurns(problem, this.stock, {
+      loans: (index) => this.loans[index]!,
+      promised: (index) => this.before[index]?.kept?.loans ?? NO_LOANS,
+    });
     this.timelines = problem.crews.map(
       ({ calendarId }) => new CrewTimeline(problem.calendar(calendarId), this.view),
     );
@@ -215,17 +213,13 @@ export class State {
   }
 
   /** Gets ready for going over what is settled again, in an order that differs at most in where free phases come in it. */
-  goOver({ nodes }: SettlingOrder): void {
+  goOver(order: SettlingOrder): void {
     const { since } = this.view;
     this.onReady = () => {};
-    for (const holders of this.holders) holders.length = 0;
-    for (let i = 0; i < nodes.length; i++) {
-      const node = nodes[i]!;
-      this.places[node.index] = i;
-      if (since[node.index] !== FROM_THE_BEGINNING) since[node.index] = i;
-      for (const { pool } of node.needs) this.holders[pool.index]!.push(node);
+    this.turns.start(order);
+    for (const node of order.nodes) {
+      if (since[node.index] !== FROM_THE_BEGINNING) since[node.index] = this.turns.placeOf(node);
     }
-    for (let pool = 0; pool < this.holders.length; pool++) this.lent[pool] = this.holders[pool]!.length;
   }
 
   /**
@@ -235,7 +229,7 @@ export class State {
   loosen(node: Node): Kept | undefined {
     this.clear(node);
     this.restore(node);
-    this.view.since[node.index] = this.places[node.index]!;
+    this.view.since[node.index] = this.turns.placeOf(node);
     return this.unreserve(node);
   }
 
@@ -245,15 +239,12 @@ export class State {
   }
 
   /** Takes a block out of the places it has, and leaves everything as it is when the block comes to be settled. */
-  reopen({ nodes }: SettlingOrder, from: number, to: number): void {
+  reopen(order: SettlingOrder, from: number, to: number): void {
     this.settled = [];
     this.view.until = to;
-    for (let i = from; i < to; i++) {
-      const { needs } = nodes[i]!;
-      for (let k = 0; k < needs.length; k++) this.lendUntil(from, needs[k]!.pool);
-    }
+    this.turns.open(order, from, to);
     for (let i = to - 1; i >= from; i--) {
-      const node = nodes[i]!;
+      const node = order.nodes[i]!;
       if (!this.isSettled(node)) continue;
       this.clear(node);
       this.awaited[node.index] = undefined;
@@ -261,9 +252,9 @@ export class State {
     }
   }
 
-  /** Notes that a block has been settled again, with what it holds. */
-  close({ nodes }: SettlingOrder, from: number, to: number): void {
-    for (let i = from; i < to; i++) for (const { pool } of nodes[i]!.needs) this.lent[pool.index]!++;
+  /** Notes that a block has been settled again. */
+  close(order: SettlingOrder, from: number, to: number): void {
+    this.turns.close(order, from, to);
   }
 
   /** Phases that have lost their crew to others since this was asked last. */
@@ -275,32 +266,10 @@ export class State {
     return indexes;
   }
 
-  /** All pools as everything that is placed leaves them. */
-  lendAll(): void {
-    for (const pool of this.problem.pools) this.lendUntil(FOREVER, pool);
+  /** Everything that is placed is seen again, and has what it holds. */
+  seeAll(): void {
+    this.turns.finish();
     this.view.until = FOREVER;
-  }
-
-  /** Brings a pool to where it stands when a place in the order comes up. */
-  private lendUntil(place: number, pool: CompiledPool): void {
-    const { places, stock } = this;
-    const holders = this.holders[pool.index]!;
-    let lent = this.lent[pool.index]!;
-    for (; lent > 0 && places[holders[lent - 1]!.index]! >= place; lent--) {
-      const { index } = holders[lent - 1]!;
-      for (const loan of this.loans[index]!) if (loan.pool === pool) stock.takeBack(loan);
-      for (const loan of this.promisedTo(index)) if (loan.pool === pool) stock.lendAgain(loan);
-    }
-    for (; lent < holders.length && places[holders[lent]!.index]! < place; lent++) {
-      const { index } = holders[lent]!;
-      for (const loan of this.promisedTo(index)) if (loan.pool === pool) stock.takeBack(loan);
-      for (const loan of this.loans[index]!) if (loan.pool === pool) stock.lendAgain(loan);
-    }
-    this.lent[pool.index] = lent;
-  }
-
-  private promisedTo(index: number): readonly Loan[] {
-    return this.before[index]?.kept?.loans ?? NO_LOANS;
   }
 
   /** Sets aside again what was set aside for a phase before it was settled. */
