@@ -5,6 +5,7 @@ import './styles/controls.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.js';
+import { registerWorker } from './register-worker.js';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element with the id "root"');
@@ -13,3 +14,4 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
+registerWorker();

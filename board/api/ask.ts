@@ -1,7 +1,7 @@
 import type { TypedDocumentString } from './documents.js';
 
 /** Why a question to the service got no answer. */
-export type AskFault = 'unreachable' | 'signed-out' | 'not-allowed' | 'failed';
+export type AskFault = 'unreachable' | 'signed-out' | 'not-allowed' | 'bad-request' | 'failed';
 
 /** The service gave no data; the message says what to do. */
 export class AskError extends Error {
@@ -25,6 +25,7 @@ interface Answer<R> {
 const FAULTS: Readonly<Record<string, AskFault>> = {
   'not-signed-in': 'signed-out',
   'not-allowed': 'not-allowed',
+  'bad-request': 'bad-request',
 };
 
 /**
@@ -32,8 +33,12 @@ const FAULTS: Readonly<Record<string, AskFault>> = {
  *
  * @throws AskError when the service cannot be reached or refuses to answer.
  */
-export async function ask<R, V>(document: TypedDocumentString<R, V>, variables: V): Promise<R> {
-  const answer = await post<R>(document.toString(), variables);
+export async function ask<R, V>(
+  document: TypedDocumentString<R, V>,
+  variables: V,
+  signal: AbortSignal | null = null,
+): Promise<R> {
+  const answer = await post<R>(document.toString(), variables, signal);
   const [error] = answer.errors ?? [];
   if (error) {
     const fault = FAULTS[error.extensions?.code ?? ''] ?? 'failed';
@@ -44,12 +49,13 @@ export async function ask<R, V>(document: TypedDocumentString<R, V>, variables: 
   return answer.data;
 }
 
-async function post<R>(query: string, variables: unknown): Promise<Answer<R>> {
+async function post<R>(query: string, variables: unknown, signal: AbortSignal | null): Promise<Answer<R>> {
   try {
     const response = await fetch('/graphql', {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify({ query, variables }),
+      signal,
     });
     return (await response.json()) as Answer<R>;
   } catch (error) {

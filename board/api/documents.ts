@@ -23,6 +23,8 @@ export type Scalars = {
 export type AcceptProposalInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The proposal. */
   readonly proposalId: Scalars['ID']['input'];
   /** Revision that was read; checked when given. */
@@ -35,6 +37,8 @@ export type AddLinkInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** The phase that goes before. */
   readonly fromId: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Which ends it ties. */
   readonly kind: LinkKind;
   /** How the lag is counted; elapsed when left out. */
@@ -61,6 +65,8 @@ export type AddPhaseInput = {
   readonly durationKind: DurationKind;
   /** Duration in minutes, a multiple of 15. */
   readonly durationMinutes: Scalars['Int']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Hatch: earth, concrete, masonry, mesh, mortar, stone, sealant, electrical, none. */
   readonly hatch: Scalars['String']['input'];
   /** The job. */
@@ -92,6 +98,8 @@ export type AssignCrewInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** The crew; null lets the plan choose among its trade. */
   readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision of the phase that was read; checked when given. */
@@ -104,6 +112,8 @@ export type BookHookupInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** Day, or begin, of the visit. */
   readonly day: Scalars['DateTime']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hookup. */
   readonly hookupId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -114,6 +124,8 @@ export type BookHookupInput = {
 export type BookInspectionInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The inspection. */
   readonly inspectionId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -130,6 +142,8 @@ export type CallWeatherHoldInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** When it ends; left out while nobody knows. */
   readonly endsAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The one phase that is held; left out for the whole site. */
   readonly phaseId?: InputMaybe<Scalars['ID']['input']>;
   /** Why. */
@@ -144,6 +158,8 @@ export type CallWeatherHoldInput = {
 export type CancelJobInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The job. */
   readonly jobId: Scalars['ID']['input'];
   /** Why it is given up. */
@@ -156,6 +172,8 @@ export type CancelJobInput = {
 export type ChangeProtectionInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The placement. */
   readonly placementId: Scalars['ID']['input'];
   /** How it is kept warm now; hours still count from placing. */
@@ -168,6 +186,8 @@ export type ChangeProtectionInput = {
 export type ChooseForecastSourceInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Where the site lies: latitude in degrees; left out keeps the one it has. */
   readonly latitude?: InputMaybe<Scalars['Float']['input']>;
   /** Where the site lies: longitude in degrees, east positive; left out keeps the one it has. */
@@ -186,6 +206,8 @@ export type ChooseProtectionInput = {
   readonly branch: ProtectionBranch;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** What is to be placed, as it was compared. */
   readonly pour: ProtectOrWaitInput;
   /** Why, for the record. */
@@ -202,6 +224,8 @@ export type ClearCrewExceptionInput = {
   readonly crewId: Scalars['ID']['input'];
   /** The date as YYYY-MM-DD. */
   readonly day: Scalars['String']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
 };
 
 /** Kind of leave from outside. */
@@ -226,6 +250,8 @@ export type ClearanceState =
 export type CommitJobInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The job. */
   readonly jobId: Scalars['ID']['input'];
   /** Revision of the job that was read; checked when given. */
@@ -240,6 +266,8 @@ export type CommitPhaseInput = {
   readonly crewId?: InputMaybe<Scalars['ID']['input']>;
   /** Promised finish on a quarter of an hour. */
   readonly finishAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision of the phase that was read; checked when given. */
@@ -268,6 +296,8 @@ export type Continuity =
 export type CreateAuthorityInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Name of the office, unique in the company. */
   readonly name: Scalars['String']['input'];
   /** Hours of notice between a request and the earliest visit. */
@@ -286,6 +316,8 @@ export type CreateAuthorityInput = {
 export type CreateCrewInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** People who work in it; none when left out. */
   readonly memberIds?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
   /** Name, unique in the company. */
@@ -308,6 +340,8 @@ export type CreateJobInput = {
   readonly coldWeather?: InputMaybe<Scalars['Boolean']['input']>;
   /** Promised end; none when left out. */
   readonly dueAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Measurements of the site visit as JSON text. */
   readonly measurement: Scalars['String']['input'];
   /** Name of the job. */
@@ -330,6 +364,8 @@ export type CreateSiteInput = {
   readonly authorityId?: InputMaybe<Scalars['ID']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Frost depth to dig below, in inches. */
   readonly frostDepthInches: Scalars['Float']['input'];
   /** Where the frost depth comes from, such as the local rule and its date. */
@@ -352,6 +388,26 @@ export type DayHoursInput = {
   readonly hours: ReadonlyArray<HourRangeInput>;
 };
 
+/** Decides a hold point on what was measured, or decides it again. */
+export type DecideHoldPointInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The decision. */
+  readonly decision: SiteDecision;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The hold point. */
+  readonly holdPointId: Scalars['ID']['input'];
+  /** A remark for the record; for a refusal what is wrong and must be put right. */
+  readonly remark?: InputMaybe<Scalars['String']['input']>;
+  /** Revision it was read at; one that nobody touched since takes the decision at once. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The state that was on record when this was decided. */
+  readonly seen: HoldPointState;
+  /** What was measured or confirmed, each item once. */
+  readonly values: ReadonlyArray<MeasuredValueInput>;
+};
+
 /** What has become of a delivery. */
 export type DeliveryState =
   /** To be sent; the error says what it waits for when a try has failed. */
@@ -365,6 +421,8 @@ export type DeliveryState =
 export type DropPhaseInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase; it must not have started. */
   readonly phaseId: Scalars['ID']['input'];
   /** Why it is not needed. */
@@ -377,6 +435,8 @@ export type DropPhaseInput = {
 export type DropProposalInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The proposal. */
   readonly proposalId: Scalars['ID']['input'];
   /** Revision that was read; checked when given. */
@@ -396,6 +456,8 @@ export type FailInspectionInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The inspection. */
   readonly inspectionId: Scalars['ID']['input'];
   /** Who inspected. */
@@ -412,6 +474,8 @@ export type FinishPhaseInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -532,6 +596,13 @@ export type InspectionState =
   /** Asked for; no window booked yet. */
   | 'requested';
 
+/** What became of an intent. */
+export type IntentAnswer =
+  /** The field had this value already; nothing was written. */
+  | 'alreadyApplied'
+  /** The field has the new value by this intent. */
+  | 'applied';
+
 /** How far a job is. */
 export type JobState =
   /** Given up; the plan leaves it out. */
@@ -554,6 +625,8 @@ export type LagIn =
 export type LiftWeatherHoldInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Why it may be lifted. */
   readonly reason: Scalars['String']['input'];
   /** Revision that was read; checked when given. */
@@ -572,6 +645,24 @@ export type LinkKind =
   | 'startFinish'
   /** The later one starts after the earlier one has started. */
   | 'startStart';
+
+/** Marks when a phase started or finished, or corrects that. */
+export type MarkPhaseInput = {
+  /** When it was. */
+  readonly at: Scalars['DateTime']['input'];
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Which moment. */
+  readonly mark: PhaseMark;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision the phase was read at; a phase that nobody touched since takes the value at once. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The moment that was on record when this was asked for; null for none. */
+  readonly seen?: InputMaybe<Scalars['DateTime']['input']>;
+};
 
 /** What was measured or confirmed for one item: exactly one of value, values and confirmed. */
 export type MeasuredValueInput = {
@@ -592,6 +683,22 @@ export type MoveWay =
   /** At the first place from then on that everything else allows. */
   | 'notBefore';
 
+/** Writes the note of a phase. */
+export type NotePhaseInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The note; null takes it away. */
+  readonly note?: InputMaybe<Scalars['String']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Revision the phase was read at; a phase that nobody touched since takes the value at once. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The note that stood when this was written. */
+  readonly seen?: InputMaybe<Scalars['String']['input']>;
+};
+
 /** Where a phase or link comes from. */
 export type Origin =
   /** Added to this job by the office. */
@@ -605,6 +712,8 @@ export type PassInspectionInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The inspection. */
   readonly inspectionId: Scalars['ID']['input'];
   /** Who inspected. */
@@ -614,6 +723,13 @@ export type PassInspectionInput = {
   /** Revision it was read at; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
+
+/** Which moment of a phase is marked. */
+export type PhaseMark =
+  /** When its work was done. */
+  | 'finish'
+  /** When its work began. */
+  | 'start';
 
 /** How far a phase is. */
 export type PhaseState =
@@ -630,6 +746,8 @@ export type PhaseState =
 export type PinPhaseInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision of the phase that was read; checked when given. */
@@ -669,6 +787,8 @@ export type ProposeMoveInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** The crew that is to do it; left out for the one it has, or the choice of the plan. */
   readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision of the phase that was read; checked when given. */
@@ -735,6 +855,8 @@ export type ProtectionInput = {
 export type PutBackPhaseInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Why it was wrong. */
@@ -764,6 +886,8 @@ export type ReceiveHeatingSetInput = {
   readonly coldLeadOhmsPerFoot?: InputMaybe<Scalars['Float']['input']>;
   /** Days the bed cures before the set may be energised; as designed when left out. */
   readonly cureDays?: InputMaybe<Scalars['Int']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Length of the heating cable, ft. */
   readonly heatedFeet: Scalars['Float']['input'];
   /** Voltage of the insulation test by its instructions, V; as designed when left out. */
@@ -808,6 +932,8 @@ export type RecordCableReadingInput = {
   readonly cableTempF: Scalars['Float']['input'];
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The heating set. */
   readonly heatingSetId: Scalars['ID']['input'];
   /** Insulation resistance to ground, MΩ. */
@@ -830,6 +956,8 @@ export type RecordClearanceInput = {
   readonly clearedAt?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** When it lapses, as the paper says; by its usual life when left out. */
   readonly lapsesAt?: InputMaybe<Scalars['DateTime']['input']>;
   /** Permit, ticket or order number. */
@@ -844,6 +972,8 @@ export type RecordEnergisedInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hookup. */
   readonly hookupId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -860,6 +990,8 @@ export type RecordHookupInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** Whether the disconnect is in place and marked. */
   readonly disconnect: Scalars['Boolean']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Whether ground-fault protection of equipment is in place and tested. */
   readonly groundFault: Scalars['Boolean']['input'];
   /** The hookup. */
@@ -878,6 +1010,8 @@ export type RecordLeadsInput = {
   readonly coldLeadFreeInches?: InputMaybe<Scalars['Float']['input']>;
   /** Whether the cold lead is through the wall. */
   readonly coldLeadThrough: Scalars['Boolean']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hookup. */
   readonly hookupId: Scalars['ID']['input'];
   /** Whether both leads are labelled. */
@@ -894,6 +1028,8 @@ export type RecordPlacementInput = {
   readonly accelerated?: InputMaybe<Scalars['Boolean']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** What was placed: concrete, grout or mortar. */
   readonly material: Scalars['String']['input'];
   /** The phase that placed it. */
@@ -918,6 +1054,8 @@ export type RecordPlacementInput = {
 export type RecordProgressInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Minutes of work left for the crew. */
@@ -936,6 +1074,8 @@ export type RecordTemperatureInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** Temperature of the concrete or mortar, °F. */
   readonly concreteF: Scalars['Float']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The placement. */
   readonly placementId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -946,6 +1086,8 @@ export type RecordTemperatureInput = {
 export type RefuseHoldPointInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hold point. */
   readonly holdPointId: Scalars['ID']['input'];
   /** What is wrong and must be put right. */
@@ -960,6 +1102,8 @@ export type RefuseHoldPointInput = {
 export type RegisterLoggerInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Name people know it by. */
   readonly name: Scalars['String']['input'];
   /** The placement it sits in; left out, it may post for every placement of the site and names the placement with each reading. */
@@ -972,6 +1116,8 @@ export type RegisterLoggerInput = {
 export type ReleaseCommitmentInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision of the phase that was read; checked when given. */
@@ -982,6 +1128,8 @@ export type ReleaseCommitmentInput = {
 export type ReleaseHoldPointInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hold point. */
   readonly holdPointId: Scalars['ID']['input'];
   /** A note for the record. */
@@ -1007,6 +1155,8 @@ export type ReminderState =
 export type RemoveLinkInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The link. */
   readonly linkId: Scalars['ID']['input'];
   /** Revision that was read; checked when given. */
@@ -1019,6 +1169,8 @@ export type RequestClearanceInput = {
   readonly clearanceId: Scalars['ID']['input'];
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Revision that was read; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
@@ -1029,6 +1181,8 @@ export type RequestInspectionInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The inspection. */
   readonly inspectionId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -1039,6 +1193,8 @@ export type RequestInspectionInput = {
 export type RevokeLoggerInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The logger. */
   readonly loggerId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -1066,6 +1222,8 @@ export type SaveTemplateInput = {
   readonly body: Scalars['String']['input'];
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Name, unique in the company. */
   readonly name: Scalars['String']['input'];
   /** Revision that was read; checked when given. */
@@ -1078,6 +1236,8 @@ export type SaveTemplateInput = {
 export type SaveWeatherLimitsInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Key of the set, as phases name it. */
   readonly key: Scalars['String']['input'];
   /** The limits as JSON, in the form that body of a set gives. */
@@ -1098,6 +1258,8 @@ export type SetCrewExceptionInput = {
   readonly crewId: Scalars['ID']['input'];
   /** The date as YYYY-MM-DD. */
   readonly day: Scalars['String']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Hours of that day; none when the crew is off. */
   readonly hours: ReadonlyArray<HourRangeInput>;
   /** Why the hours differ. */
@@ -1108,6 +1270,8 @@ export type SetCrewExceptionInput = {
 export type SetEquipmentInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Key that templates ask for: blanket, enclosure, heater, ... */
   readonly kind: Scalars['String']['input'];
   /** Name as shown. */
@@ -1128,10 +1292,19 @@ export type SignInInput = {
   readonly password: Scalars['String']['input'];
 };
 
+/** A decision on a hold point, made where the work is. */
+export type SiteDecision =
+  /** Something must be put right. */
+  | 'refused'
+  /** What was measured is within its limits. */
+  | 'released';
+
 /** A search for a better plan to start. */
 export type StartImprovementInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Seconds it may search, 1 to 600; 20 when left out. */
   readonly seconds?: InputMaybe<Scalars['Int']['input']>;
   /** Seed of the search, from 0; the same seed on the same plan searches alike. Chosen when left out. */
@@ -1148,6 +1321,8 @@ export type StartPhaseInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** Crew that starts it; left out, the one required, committed or planned. */
   readonly crewId?: InputMaybe<Scalars['ID']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The phase. */
   readonly phaseId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
@@ -1158,6 +1333,8 @@ export type StartPhaseInput = {
 export type StopImprovementInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** What becomes of what it has found; kept when left out. */
   readonly how?: InputMaybe<ImprovementStop>;
   /** The search. */
@@ -1177,6 +1354,8 @@ export type TakeProtectionOffInput = {
   readonly at?: InputMaybe<Scalars['DateTime']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The placement. */
   readonly placementId: Scalars['ID']['input'];
   /** Why it comes off although the rules say it must stay; only the office may say so. */
@@ -1185,10 +1364,28 @@ export type TakeProtectionOffInput = {
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
 };
 
+/** Tells how much work is left of a started phase. */
+export type TellRemainingInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The phase. */
+  readonly phaseId: Scalars['ID']['input'];
+  /** Minutes of work left for the crew. */
+  readonly remainingMinutes: Scalars['Int']['input'];
+  /** Revision the phase was read at; a phase that nobody touched since takes the value at once. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The minutes that stood when this was told. */
+  readonly seen?: InputMaybe<Scalars['Int']['input']>;
+};
+
 /** An acceptance to take back: what it replaced is set and promised again, and told again. */
 export type UndoProposalInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The accepted proposal. */
   readonly proposalId: Scalars['ID']['input'];
   /** Revision that was read; checked when given. */
@@ -1203,6 +1400,8 @@ export type UpdateCrewInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** The crew. */
   readonly crewId: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** New list of the people who work in it. */
   readonly memberIds?: InputMaybe<ReadonlyArray<Scalars['ID']['input']>>;
   /** New name. */
@@ -1225,6 +1424,8 @@ export type UpdateJobInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** New promised end; null takes the promise away. */
   readonly dueAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The job. */
   readonly jobId: Scalars['ID']['input'];
   /** New name. */
@@ -1245,6 +1446,8 @@ export type UpdateSiteInput = {
   readonly authorityId?: InputMaybe<Scalars['ID']['input']>;
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** New frost depth in inches. */
   readonly frostDepthInches?: InputMaybe<Scalars['Float']['input']>;
   /** Where the new frost depth comes from. */
@@ -1269,6 +1472,8 @@ export type UploadForecastInput = {
   readonly clientKey: Scalars['ID']['input'];
   /** Form of the text. */
   readonly format: ForecastFormat;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** Site it is for. */
   readonly siteId: Scalars['ID']['input'];
   /** Where it comes from, in words. */
@@ -1281,6 +1486,8 @@ export type UploadForecastInput = {
 export type WaiveHoldPointInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The hold point. */
   readonly holdPointId: Scalars['ID']['input'];
   /** Why it may be waived: at least ten characters. */
@@ -1762,6 +1969,8 @@ type RefusalFields_CureNotReached_Fragment = { readonly code: string; readonly m
 
 type RefusalFields_EquipmentOut_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_FieldConflict_Fragment = { readonly code: string; readonly message: string };
+
 type RefusalFields_HoldPointOpen_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_ImprovementRunning_Fragment = { readonly code: string; readonly message: string };
@@ -1808,6 +2017,7 @@ export type RefusalFieldsFragment =
   | RefusalFields_CrewBusy_Fragment
   | RefusalFields_CureNotReached_Fragment
   | RefusalFields_EquipmentOut_Fragment
+  | RefusalFields_FieldConflict_Fragment
   | RefusalFields_HoldPointOpen_Fragment
   | RefusalFields_ImprovementRunning_Fragment
   | RefusalFields_InspectionOutstanding_Fragment
@@ -1828,6 +2038,156 @@ export type RefusalFieldsFragment =
   | RefusalFields_UndoRefused_Fragment
   | RefusalFields_WeatherHeld_Fragment
   | RefusalFields_WrongState_Fragment;
+
+export type ConflictFieldsFragment = {
+  readonly field: string;
+  readonly theirs: string;
+  readonly mine: string;
+  readonly standing: string | null;
+  readonly changedBy: string | null;
+  readonly currentRevision: number;
+};
+
+export type MarkPhaseMutationVariables = Exact<{
+  input: MarkPhaseInput;
+}>;
+
+export type MarkPhaseMutation = {
+  readonly outcome:
+    | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'EquipmentOut'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'FieldConflict';
+        readonly code: string;
+        readonly message: string;
+        readonly field: string;
+        readonly theirs: string;
+        readonly mine: string;
+        readonly standing: string | null;
+        readonly changedBy: string | null;
+        readonly currentRevision: number;
+      }
+    | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NeedsMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhaseSettled'; readonly answer: IntentAnswer }
+    | { readonly __typename: 'PredecessorUnfinished'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WeatherHeld'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type NotePhaseMutationVariables = Exact<{
+  input: NotePhaseInput;
+}>;
+
+export type NotePhaseMutation = {
+  readonly outcome:
+    | {
+        readonly __typename: 'FieldConflict';
+        readonly code: string;
+        readonly message: string;
+        readonly field: string;
+        readonly theirs: string;
+        readonly mine: string;
+        readonly standing: string | null;
+        readonly changedBy: string | null;
+        readonly currentRevision: number;
+      }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhaseSettled'; readonly answer: IntentAnswer }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type TellRemainingMutationVariables = Exact<{
+  input: TellRemainingInput;
+}>;
+
+export type TellRemainingMutation = {
+  readonly outcome:
+    | {
+        readonly __typename: 'FieldConflict';
+        readonly code: string;
+        readonly message: string;
+        readonly field: string;
+        readonly theirs: string;
+        readonly mine: string;
+        readonly standing: string | null;
+        readonly changedBy: string | null;
+        readonly currentRevision: number;
+      }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhaseSettled'; readonly answer: IntentAnswer }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type DecideHoldPointMutationVariables = Exact<{
+  input: DecideHoldPointInput;
+}>;
+
+export type DecideHoldPointMutation = {
+  readonly outcome:
+    | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'CureNotReached';
+        readonly code: string;
+        readonly message: string;
+        readonly finding: {
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        } | null;
+      }
+    | {
+        readonly __typename: 'FieldConflict';
+        readonly code: string;
+        readonly message: string;
+        readonly field: string;
+        readonly theirs: string;
+        readonly mine: string;
+        readonly standing: string | null;
+        readonly changedBy: string | null;
+        readonly currentRevision: number;
+      }
+    | { readonly __typename: 'HoldPointSettled'; readonly answer: IntentAnswer }
+    | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'LimitExceeded';
+        readonly code: string;
+        readonly message: string;
+        readonly findings: ReadonlyArray<{
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        }>;
+      }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'ReadingMissing'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
 
 export type StartPhaseMutationVariables = Exact<{
   input: StartPhaseInput;
@@ -3503,6 +3863,8 @@ export type TodayQuery = {
     readonly durationKind: DurationKind;
     readonly actualStart: string | null;
     readonly actualFinish: string | null;
+    readonly remainingMinutes: number | null;
+    readonly note: string | null;
     readonly revision: number;
     readonly job: {
       readonly id: string;
@@ -3837,6 +4199,19 @@ export const RefusalFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'RefusalFields' },
 ) as unknown as TypedDocumentString<RefusalFieldsFragment, unknown>;
+export const ConflictFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment ConflictFields on FieldConflict {
+  field
+  theirs
+  mine
+  standing
+  changedBy
+  currentRevision
+}
+    `,
+  { fragmentName: 'ConflictFields' },
+) as unknown as TypedDocumentString<ConflictFieldsFragment, unknown>;
 export const OutlookFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment OutlookFields on CureOutlook {
@@ -4469,6 +4844,117 @@ export const ChangedDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<ChangedSubscription, ChangedSubscriptionVariables>;
+export const MarkPhaseDocument = new TypedDocumentString(`
+    mutation MarkPhase($input: MarkPhaseInput!) {
+  outcome: markPhase(input: $input) {
+    __typename
+    ...RefusalFields
+    ...ConflictFields
+    ... on PhaseSettled {
+      answer
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment ConflictFields on FieldConflict {
+  field
+  theirs
+  mine
+  standing
+  changedBy
+  currentRevision
+}`) as unknown as TypedDocumentString<MarkPhaseMutation, MarkPhaseMutationVariables>;
+export const NotePhaseDocument = new TypedDocumentString(`
+    mutation NotePhase($input: NotePhaseInput!) {
+  outcome: notePhase(input: $input) {
+    __typename
+    ...RefusalFields
+    ...ConflictFields
+    ... on PhaseSettled {
+      answer
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment ConflictFields on FieldConflict {
+  field
+  theirs
+  mine
+  standing
+  changedBy
+  currentRevision
+}`) as unknown as TypedDocumentString<NotePhaseMutation, NotePhaseMutationVariables>;
+export const TellRemainingDocument = new TypedDocumentString(`
+    mutation TellRemaining($input: TellRemainingInput!) {
+  outcome: tellRemaining(input: $input) {
+    __typename
+    ...RefusalFields
+    ...ConflictFields
+    ... on PhaseSettled {
+      answer
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment ConflictFields on FieldConflict {
+  field
+  theirs
+  mine
+  standing
+  changedBy
+  currentRevision
+}`) as unknown as TypedDocumentString<TellRemainingMutation, TellRemainingMutationVariables>;
+export const DecideHoldPointDocument = new TypedDocumentString(`
+    mutation DecideHoldPoint($input: DecideHoldPointInput!) {
+  outcome: decideHoldPoint(input: $input) {
+    __typename
+    ...RefusalFields
+    ...ConflictFields
+    ... on HoldPointSettled {
+      answer
+    }
+    ... on LimitExceeded {
+      findings {
+        ...FindingFields
+      }
+    }
+    ... on CureNotReached {
+      finding {
+        ...FindingFields
+      }
+    }
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment ConflictFields on FieldConflict {
+  field
+  theirs
+  mine
+  standing
+  changedBy
+  currentRevision
+}`) as unknown as TypedDocumentString<DecideHoldPointMutation, DecideHoldPointMutationVariables>;
 export const StartPhaseDocument = new TypedDocumentString(`
     mutation StartPhase($input: StartPhaseInput!) {
   outcome: startPhase(input: $input) {
@@ -5935,6 +6421,8 @@ export const TodayDocument = new TypedDocumentString(`
     durationKind
     actualStart
     actualFinish
+    remainingMinutes
+    note
     revision
     job {
       id

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { keepAnswer, keptAnswer } from '../device/kept-answers.js';
 import { ask, AskError } from './ask.js';
 import type { TypedDocumentString } from './documents.js';
 import { useHints } from './live.js';
@@ -8,23 +9,32 @@ export interface QueryState<R> {
   readonly data: R | null;
   readonly error: AskError | null;
   readonly reload: () => void;
+  /** When the data was heard, by this device's clock; null while there is none. */
+  readonly heardAt: number | null;
 }
 
 /**
  * Asks when the variables change, when `reload` is called and when a hint says that something changed. Answers that
  * were overtaken by a later question are dropped; hints that come while an answer is awaited make one more question.
- * Nothing is asked until `when` is true.
+ * Nothing is asked until `when` is true. With `keep`, the answer is kept on the device under that name, and shown until
+ * a newer one comes.
  */
 export function useQuery<R, V>(
   document: TypedDocumentString<R, V>,
   variables: V,
-  { searches = false, when = true }: { readonly searches?: boolean; readonly when?: boolean } = {},
+  {
+    searches = false,
+    when = true,
+    keep = null,
+  }: { readonly searches?: boolean; readonly when?: boolean; readonly keep?: string | null } = {},
 ): QueryState<R> {
   const key = JSON.stringify(variables);
-  const [answer, setAnswer] = useState<{ data: R | null; error: AskError | null }>({
+  const [answer, setAnswer] = useState<Omit<QueryState<R>, 'reload'>>({
     data: null,
     error: null,
+    heardAt: null,
   });
+  const keepAs = keep === null ? null : `${keep} ${key}`;
   const asked = useRef({ number: 0, busy: false, again: false });
 
   const load = useCallback(async () => {
@@ -33,10 +43,11 @@ export function useQuery<R, V>(
     state.busy = true;
     try {
       const data = await ask(document, JSON.parse(key) as V);
-      if (number === state.number) setAnswer({ data, error: null });
+      if (number === state.number) setAnswer({ data, error: null, heardAt: Date.now() });
+      if (keepAs !== null) await keepAnswer(keepAs, data);
     } catch (error) {
       if (!(error instanceof AskError)) throw error;
-      if (number === state.number) setAnswer(({ data }) => ({ data, error }));
+      if (number === state.number) setAnswer((before) => ({ ...before, error }));
     } finally {
       if (number === state.number) {
         state.busy = false;
@@ -46,7 +57,7 @@ export function useQuery<R, V>(
         }
       }
     }
-  }, [document, key]);
+  }, [document, key, keepAs]);
 
   const reload = useCallback(() => {
     if (asked.current.busy) asked.current.again = true;
@@ -56,6 +67,12 @@ export function useQuery<R, V>(
   useEffect(() => {
     if (when) void load();
   }, [load, when]);
+  useEffect(() => {
+    if (keepAs === null) return;
+    void keptAnswer<R>(keepAs).then(
+      (kept) => kept && setAnswer((now) => (now.data ? now : { ...now, ...kept })),
+    );
+  }, [keepAs]);
   const heard = useCallback(
     (improvementId?: string | null) => {
       if (when && (searches || !improvementId)) reload();

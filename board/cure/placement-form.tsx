@@ -1,5 +1,6 @@
 import type { FormEvent } from 'react';
 import { useSends } from '../sends/sends.js';
+import { pressedAt } from '../time/service-clock.js';
 import { NumberField, numberIn } from './number-field.js';
 import { ProtectionFields, protectionIn } from './protection-fields.js';
 
@@ -25,6 +26,7 @@ export function PlacementForm({ phase }: PlacementFormProps) {
     const form = new FormData(event.currentTarget);
     void send('recordPlacement', `Placement: ${phase.name}`, {
       phaseId: phase.id,
+      placedAt: pressedAt(),
       material: String(form.get('material')),
       sectionInches: numberIn(form, 'sectionInches') ?? 0,
       placedTempF: numberIn(form, 'placedTempF') ?? 0,

@@ -5,10 +5,13 @@ import {
   ChangeProtectionDocument,
   ChooseProtectionDocument,
   CommitJobDocument,
+  DecideHoldPointDocument,
   DropProposalDocument,
   FinishPhaseDocument,
   LiftWeatherHoldDocument,
   ProposeMoveDocument,
+  MarkPhaseDocument,
+  NotePhaseDocument,
   PutBackPhaseDocument,
   RecordCableReadingDocument,
   RecordHookupDocument,
@@ -21,12 +24,20 @@ import {
   StartPhaseDocument,
   StopImprovementDocument,
   TakeProtectionOffDocument,
+  TellRemainingDocument,
   type TypedDocumentString,
   UndoProposalDocument,
 } from '../api/documents.js';
 
-/** The document of every change, by the name under which a kept change finds it again after a reload. */
+/**
+ * The document of every change, by the name under which a kept change finds it again. A name stays when the pages use
+ * it no more: a phone that lay in a truck for weeks may still have one to send.
+ */
 export const CHANGE_DOCUMENTS = {
+  markPhase: MarkPhaseDocument,
+  notePhase: NotePhaseDocument,
+  tellRemaining: TellRemainingDocument,
+  decideHoldPoint: DecideHoldPointDocument,
   startPhase: StartPhaseDocument,
   finishPhase: FinishPhaseDocument,
   putBackPhase: PutBackPhaseDocument,
@@ -54,10 +65,10 @@ export const CHANGE_DOCUMENTS = {
 
 export type ChangeName = keyof typeof CHANGE_DOCUMENTS;
 
-/** The input of a change without its client key, which the sending adds. */
+/** The input of a change without what the sending adds. */
 export type ChangeInput<N extends ChangeName> =
   (typeof CHANGE_DOCUMENTS)[N] extends TypedDocumentString<unknown, infer V>
     ? V extends { input: infer I }
-      ? Omit<I, 'clientKey'>
+      ? Omit<I, 'clientKey' | 'fromOutbox'>
       : never
     : never;

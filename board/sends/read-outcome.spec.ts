@@ -44,8 +44,36 @@ describe('an outcome in words', () => {
         findings: [{ ...HELD, ok: false, text: 'Insulation 3 MΩ, at least 20 MΩ.' }],
       },
     });
-    expect(text.state).toBe('done');
-    expect(text.message).toMatch(/stays open/);
-    expect(text.details).toEqual([`Insulation 3 MΩ, at least 20 MΩ. ${HELD_WORDS}`]);
+    expect(text).toEqual({
+      state: 'done',
+      message: expect.stringMatching(/stays open/),
+      details: [`Insulation 3 MΩ, at least 20 MΩ. ${HELD_WORDS}`],
+    });
+  });
+
+  it('says when it was so on record already', () => {
+    expect(readOutcome({ __typename: 'PhaseSettled', answer: 'alreadyApplied' })).toMatchObject({
+      state: 'done',
+      message: 'It was so on record already.',
+    });
+  });
+
+  it('is both values where somebody else set the same field', () => {
+    const both = {
+      field: 'note of Dig',
+      theirs: '“Rock”',
+      mine: '“Water”',
+      standing: 'Rock',
+      currentRevision: 4,
+    };
+    expect(
+      readOutcome({
+        __typename: 'FieldConflict',
+        code: 'FieldConflict',
+        message: 'Choose.',
+        ...both,
+        changedBy: null,
+      }),
+    ).toEqual({ state: 'conflict', message: 'Choose.', conflict: { ...both, changedBy: null } });
   });
 });

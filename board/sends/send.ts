@@ -13,7 +13,24 @@ export interface Send {
   readonly message: string;
   /** What is missing or was found, line by line. */
   readonly details: readonly string[];
+  /** Both values, where somebody else set the same field. */
+  readonly conflict?: Conflict | null;
+  /** It waits for the person's word: it was left unsent on an earlier page, and is not work on site. */
+  readonly held?: boolean;
 }
 
-/** `unsent`: no answer came, it may or may not have arrived. `refused`: the service said no and wrote nothing. */
-export type SendState = 'sending' | 'unsent' | 'refused' | 'done';
+/**
+ * `unsent`: no answer came, it may or may not have arrived. `refused`: the service said no and wrote nothing.
+ * `conflict`: somebody else set the same field, a person has to choose.
+ */
+export type SendState = 'sending' | 'unsent' | 'refused' | 'conflict' | 'done';
+
+/** Both values of a field, and what the service asks for to set the own one over the other. */
+export interface Conflict {
+  readonly field: string;
+  readonly theirs: string;
+  readonly mine: string;
+  readonly standing: string | null;
+  readonly changedBy: string | null;
+  readonly currentRevision: number;
+}

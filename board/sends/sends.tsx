@@ -1,43 +1,47 @@
 import {
   createContext,
   type ReactNode,
-  useCallback,
   useContext,
   useEffect,
   useMemo,
-  useReducer,
   useRef,
+  useState,
+  useSyncExternalStore,
 } from 'react';
-import { ask, AskError } from '../api/ask.js';
-import type { TypedDocumentString } from '../api/documents.js';
 import { useLive } from '../api/live.js';
-import { CHANGE_DOCUMENTS, type ChangeInput, type ChangeName } from './change-documents.js';
-import { keepSends, keptSends } from './kept-sends.js';
-import { type Outcome, readOutcome } from './read-outcome.js';
+import type { ChangeInput, ChangeName } from './change-documents.js';
+import type { OutboxView } from './outbox/outbox.js';
+import { openPageOutbox, type PageOutbox } from './outbox/page-outbox.js';
+import { ownValueInput } from './own-value.js';
 import type { Send } from './send.js';
+import { useSending } from './use-sending.js';
 
 /** The changes of this page and how to make new ones. */
 export interface Sends {
   readonly sends: readonly Send[];
-  /** Sends a change; resolves to whether it was done. A refusal or a lost connection stays on the page. */
+  /** How many changes have no answer yet. */
+  readonly unsent: number;
+  /** How many of them only a newer version of the page can read. */
+  readonly unreadable: number;
+  /** Why this device keeps nothing; null when it does. */
+  readonly fault: string | null;
+  /**
+   * Keeps a change and sends it; resolves to whether it was done. Anything else stays on the page, and what has no
+   * answer is sent again by itself.
+   */
   readonly send: <N extends ChangeName>(change: N, title: string, input: ChangeInput<N>) => Promise<boolean>;
   readonly tryAgain: (key: string) => void;
   readonly dismiss: (key: string) => void;
+  /** Sets the own value over the other one of a conflict. */
+  readonly takeOwn: (send: Send) => void;
 }
 
-type Action = { readonly put: Send } | { readonly drop: string };
-
-function reduce(sends: readonly Send[], action: Action): readonly Send[] {
-  if ('drop' in action) return sends.filter(({ key }) => key !== action.drop);
-  const known = sends.some(({ key }) => key === action.put.key);
-  return known
-    ? sends.map((send) => (send.key === action.put.key ? action.put : send))
-    : [action.put, ...sends];
-}
+const NOTHING: OutboxView = { sends: [], unsent: 0, unreadable: 0 };
+const never = () => () => undefined;
 
 const SendsContext = createContext<Sends | null>(null);
 
-/** Holds the changes of one signed-in person. */
+/** Holds the outbox of one signed-in person. */
 export function SendsProvider({
   personId,
   children,
@@ -45,45 +49,34 @@ export function SendsProvider({
   readonly personId: string;
   readonly children: ReactNode;
 }) {
-  const [sends, act] = useReducer(reduce, personId, keptSends);
-  const { touch } = useLive();
-  const latest = useRef(sends);
+  const { touch, connected } = useLive();
+  const page = usePageOutbox(personId);
+  const outbox = page.opened?.outbox ?? null;
+  const view = useSyncExternalStore(outbox?.subscribe ?? never, outbox?.snapshot ?? (() => NOTHING));
+  useSending(outbox, connected);
+
+  // What was answered may be on record now; the page asks anew.
+  const unsent = useRef(0);
   useEffect(() => {
-    latest.current = sends;
-    keepSends(personId, sends);
-  }, [personId, sends]);
+    if (view.unsent < unsent.current) touch();
+    unsent.current = view.unsent;
+  }, [view.unsent, touch]);
 
-  const deliver = useCallback(
-    async (send: Send): Promise<boolean> => {
-      act({ put: { ...send, state: 'sending', message: '', details: [] } });
-      const answered = await attempt(send);
-      act({ put: answered });
-      if (answered.state !== 'unsent') touch();
-      return answered.state === 'done';
-    },
-    [touch],
-  );
-
+  const { opening, opened } = page;
   const value = useMemo<Sends>(
     () => ({
-      sends,
-      send: (change, title, input) =>
-        deliver({
-          key: crypto.randomUUID(),
-          change,
-          title,
-          input,
-          state: 'sending',
-          message: '',
-          details: [],
-        }),
-      tryAgain: (key) => {
-        const send = latest.current.find((candidate) => candidate.key === key);
-        if (send) void deliver(send);
+      ...view,
+      fault: opened?.fault ?? null,
+      send: async (change, title, input) => {
+        const { outbox: box } = await opening();
+        const state = await box.send({ personId, change, title, input: input });
+        return state === 'done';
       },
-      dismiss: (key) => act({ drop: key }),
+      tryAgain: (key) => void opened?.outbox.tryAgain(key),
+      dismiss: (key) => void opened?.outbox.dismiss(key),
+      takeOwn: (send) => void opened?.outbox.replace(send.key, ownValueInput(send)),
     }),
-    [deliver, sends],
+    [view, opened, opening, personId],
   );
   return <SendsContext value={value}>{children}</SendsContext>;
 }
@@ -95,19 +88,17 @@ export function useSends(): Sends {
   return sends;
 }
 
-/** One try; never throws, because whatever happened belongs on the page. */
-async function attempt(send: Send): Promise<Send> {
-  try {
-    const document = CHANGE_DOCUMENTS[send.change] as unknown as TypedDocumentString<
-      { outcome: Outcome },
-      unknown
-    >;
-    const { outcome } = await ask(document, { input: { ...send.input, clientKey: send.key } });
-    return { ...send, ...readOutcome(outcome) };
-  } catch (error) {
-    if (error instanceof AskError && error.fault === 'not-allowed')
-      return { ...send, state: 'refused', message: error.message, details: [] };
-    const message = error instanceof Error ? error.message : String(error);
-    return { ...send, state: 'unsent', message, details: [] };
-  }
+/** Opens the outbox with the page; a change that is made before it is open waits for it. */
+function usePageOutbox(personId: string) {
+  const [opened, setOpened] = useState<PageOutbox | null>(null);
+  const promise = useRef<Promise<PageOutbox> | null>(null);
+  const opening = useMemo(() => () => (promise.current ??= openPageOutbox(personId)), [personId]);
+  useEffect(() => {
+    let left = false;
+    void opening().then((page) => !left && setOpened(page));
+    return () => {
+      left = true;
+    };
+  }, [opening]);
+  return { opened, opening };
 }

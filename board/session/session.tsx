@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { ask, AskError, SIGNED_OUT } from '../api/ask.js';
+import { forgetAnswers, keepAnswer, keptAnswer } from '../device/kept-answers.js';
 import {
   CompanyNameDocument,
   type CompanyNameQuery,
@@ -11,7 +12,7 @@ import {
 export type Me = PersonFieldsFragment;
 export type Company = CompanyNameQuery['company'];
 
-/** Who is signed in; `unknown` until the service has answered. */
+/** Who is signed in; `unknown` until the service has answered, or the device knows who was here last. */
 export interface Session {
   readonly state: 'unknown' | 'in' | 'out' | 'unreachable';
   readonly me: Me | null;
@@ -23,6 +24,9 @@ export interface Session {
 
 type Known = Pick<Session, 'state' | 'me' | 'company'>;
 
+/** Name under which the device keeps who was signed in last. */
+const KEPT = 'session';
+
 const SessionContext = createContext<Session | null>(null);
 
 /** Finds out who is signed in and tells every page. */
@@ -31,6 +35,7 @@ export function SessionProvider({ children }: { readonly children: ReactNode }) 
   const refresh = useCallback(async () => setKnown(await whoIsThere()), []);
   const signOut = useCallback(async () => {
     await ask(SignOutDocument, {});
+    await forgetAnswers();
     await refresh();
   }, [refresh]);
 
@@ -65,10 +70,13 @@ async function whoIsThere(): Promise<Known> {
     const { me } = await ask(SessionDocument, {});
     if (!me) return { state: 'out', me: null, company: null };
     const { company } = await ask(CompanyNameDocument, {});
+    await keepAnswer(KEPT, { state: 'in', me, company } satisfies Known);
     return { state: 'in', me, company };
   } catch (error) {
     if (error instanceof AskError && error.fault === 'signed-out')
       return { state: 'out', me: null, company: null };
-    return { state: 'unreachable', me: null, company: null };
+    // Without a signal the page opens for whoever was signed in here last; the service asks again before it answers.
+    const kept = await keptAnswer<Known>(KEPT);
+    return kept?.data ?? { state: 'unreachable', me: null, company: null };
   }
 }

@@ -12,17 +12,19 @@ export function CheckForm({ holdPoint }: { readonly holdPoint: SiteHoldPoint }) 
     event.preventDefault();
     const submitter = (event.nativeEvent as SubmitEvent).submitter as HTMLButtonElement | null;
     const form = new FormData(event.currentTarget);
+    const remark = String(form.get('remark') ?? '').trim() || null;
     const row = {
       holdPointId: holdPoint.id,
       revision: holdPoint.revision,
+      seen: holdPoint.state,
       values: measuredValues(holdPoint.items, form),
+      remark,
     };
-    const remark = String(form.get('remark') ?? '').trim();
     setFault('');
     if (submitter?.value === 'release') {
-      void send('releaseHoldPoint', `Release ${holdPoint.title}`, { ...row, note: remark || null });
+      void send('decideHoldPoint', `Release ${holdPoint.title}`, { ...row, decision: 'released' });
     } else if (remark) {
-      void send('refuseHoldPoint', `Refuse ${holdPoint.title}`, { ...row, reason: remark });
+      void send('decideHoldPoint', `Refuse ${holdPoint.title}`, { ...row, decision: 'refused' });
     } else {
       setFault('Say under Remark why it is refused.');
     }

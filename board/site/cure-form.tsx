@@ -6,6 +6,7 @@ import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { TRUST_WORDS } from '../words/source-words.js';
 import { isoWords } from '../time/moment-words.js';
+import { pressedAt } from '../time/service-clock.js';
 import type { SitePhase } from './day-sections.js';
 import type { SiteHoldPoint } from './hold-point-sheet.js';
 
@@ -30,6 +31,7 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
     if (!placement) return;
     void send('recordTemperature', `Temperature in ${placement.phase.name}`, {
       placementId: placement.id,
+      at: pressedAt(),
       concreteF: numberIn(form, 'concreteF') ?? Number.NaN,
       airF: numberIn(form, 'airF'),
     });
@@ -74,9 +76,11 @@ export function CureForm({ holdPoint, placements }: CureFormProps) {
           type="button"
           className="act act-large"
           onClick={() =>
-            void send('releaseHoldPoint', `Release ${holdPoint.title}`, {
+            void send('decideHoldPoint', `Release ${holdPoint.title}`, {
               holdPointId: holdPoint.id,
               revision: holdPoint.revision,
+              seen: holdPoint.state,
+              decision: 'released',
               values: [],
             })
           }

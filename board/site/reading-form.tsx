@@ -1,5 +1,6 @@
 import type { FormEvent } from 'react';
 import { useSends } from '../sends/sends.js';
+import { pressedAt } from '../time/service-clock.js';
 import type { SiteHoldPoint } from './hold-point-sheet.js';
 
 interface ReadingFormProps {
@@ -27,6 +28,7 @@ export function ReadingForm({ holdPoint, areaId }: ReadingFormProps) {
     void send('recordCableReading', `${holdPoint.title}: reading of ${heatingSet.name}`, {
       heatingSetId: heatingSet.id,
       stage,
+      at: pressedAt(),
       ...(ofArea && areaId && { areaId }),
       ohms: value('ohms'),
       megaohms: value('megaohms'),

@@ -3,7 +3,9 @@ import { useSends } from '../sends/sends.js';
 import { useSignedIn } from '../session/session.js';
 import { isoWords } from '../time/moment-words.js';
 import { addDays, dateAt, momentAt } from '../time/zone-days.js';
+import { pressedAt } from '../time/service-clock.js';
 import type { SitePhase } from './day-sections.js';
+import { isPendingHold } from './pending/pending-holds.js';
 import './site-weather.css';
 
 type SiteOfPhase = SitePhase['job']['site'];
@@ -52,7 +54,8 @@ function HoldLine({ hold, zone, may }: HoldLineProps) {
         {hold.phase ? ' for one phase' : ''}: {hold.reason}. {isoWords(hold.startsAt, zone)} to{' '}
         {isoWords(hold.endsAt, zone, 'until it is lifted')}.
       </p>
-      {may && hold.cause === 'called' && (
+      {isPendingHold(hold) && <p>Not sent yet.</p>}
+      {may && hold.cause === 'called' && !isPendingHold(hold) && (
         <button
           type="button"
           className="act act-large"
@@ -91,6 +94,7 @@ function CallHold({
     void send('callWeatherHold', `Weather hold at ${site.address}: ${cause}, ${until}`, {
       siteId: site.id,
       reason: cause,
+      startsAt: pressedAt(),
       endsAt,
     });
   };

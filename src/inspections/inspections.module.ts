@@ -5,6 +5,8 @@ import { HoldPointsService } from './hold-points.service.js';
 import { InspectionChangedResolver, InspectionResolver } from './inspection.resolver.js';
 import { InspectionReader } from './inspection-reader.js';
 import { InspectionsService } from './inspections.service.js';
+import { DecideResolver } from './intents/decide.resolver.js';
+import { DecideService } from './intents/decide.service.js';
 import { JobInspectionsResolver, PhaseHoldPointsResolver } from './of-jobs-and-phases.resolver.js';
 import {
   ClearanceMissingResolver,
@@ -18,6 +20,8 @@ import {
 @Module({
   providers: [
     ClearanceMissingResolver,
+    DecideResolver,
+    DecideService,
     HoldPointChangedResolver,
     HoldPointOpenResolver,
     HoldPointReader,

@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { PhaseIntentsResolver } from './intents/intents.resolver.js';
+import { PhaseIntentsService } from './intents/intents.service.js';
 import { ObstacleReader } from './obstacle-reader.js';
 import { ObstacleResolver, PhaseChangedResolver, PhasesResolver } from './phases.resolver.js';
 import { PhasesService } from './phases.service.js';
@@ -19,6 +21,8 @@ import { WeatherHeldResolver } from './weather-held.resolver.js';
     ObstacleReader,
     ObstacleResolver,
     PhaseChangedResolver,
+    PhaseIntentsResolver,
+    PhaseIntentsService,
     PhasesResolver,
     PhasesService,
     PredecessorUnfinishedResolver,

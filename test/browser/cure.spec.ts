@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
 import { PRESENT } from './support/demo-database.js';
 import { demoStage } from './support/demo-stage.js';
-import { DESK, keepScreen, openPage, PHONE } from './support/pages.js';
+import { DESK, keepScreen, openPage, openPhase, PHONE } from './support/pages.js';
 
 /*
  * A pour from its placing to its release as foreman and office see it. Each test goes on where the one before stopped.
@@ -39,12 +39,13 @@ describe('a pour on the pages', () => {
   });
 
   const after = (hours: number) => new Date(Date.parse(PRESENT) + hours * HOUR).toISOString();
-  const card = (phase: string) => phone.getByRole('article', { name: `105 ${phase}` });
+  const card = (phase: string) => openPhase(phone, `105 ${phase}`);
   const opened = async (sheet: Locator): Promise<Locator> => {
     await sheet.evaluate((element: HTMLDetailsElement) => (element.open = true));
     return sheet;
   };
-  const cureSheet = () => opened(card(WAIT).locator('details.hold-point', { hasText: '(cure,' }).first());
+  const cureSheet = async () =>
+    opened((await card(WAIT)).locator('details.hold-point', { hasText: '(cure,' }).first());
   const figure = (page: Page) =>
     page.locator('figure', { has: page.getByRole('group', { name: new RegExp(`Cure: ${POUR}, drawing`) }) });
 
@@ -67,7 +68,9 @@ describe('a pour on the pages', () => {
   it(
     'is recorded on the phone with its section, its temperature and its protection',
     async () => {
-      const form = await opened(card(POUR).locator('details', { hasText: 'Record what was placed now' }));
+      const form = await opened(
+        (await card(POUR)).locator('details', { hasText: 'Record what was placed now' }),
+      );
       await keepScreen(phone, 'phone-placement', true);
       expect(await findings(phone)).toEqual([]);
       await form.getByLabel('Least dimension').fill('8');

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from '@jest/globals';
 import type { Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
 import { demoStage } from './support/demo-stage.js';
-import { DESK, keepScreen, PHONE } from './support/pages.js';
+import { DESK, keepScreen, openPhase, PHONE } from './support/pages.js';
 import { startedWork, type StartedWork } from './support/started-work.js';
 
 /* The foreman's phone and the office's open board side by side; nobody loads a page again. */
@@ -27,6 +27,7 @@ describe('a phase marked on the phone', () => {
 
   it('is refused in full words while checks before its finish are open', async () => {
     await barSays('started');
+    await openPhase(phone, work.title);
     await card().getByRole('button', { name: 'Finish' }).click();
     const refusal = phone.locator('.outcome-refused');
     await refusal.waitFor();

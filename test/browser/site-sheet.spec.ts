@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, it } from '@jest/globals';
 import type { Page } from 'playwright-core';
+import { until } from '../support/until.js';
 import { demoStage } from './support/demo-stage.js';
-import { keepScreen, PHONE } from './support/pages.js';
+import { findings } from './support/accessibility.js';
+import { keepScreen, openPage, PHONE } from './support/pages.js';
 
 describe('the site sheet on a phone', () => {
   const stage = demoStage();
@@ -52,13 +54,31 @@ describe('the site sheet on a phone', () => {
     }
   });
 
+  it('shows one phase alone, and the way back', async () => {
+    await phone.locator('article').first().getByRole('link').tap();
+    expect(await phone.locator('article').count()).toBe(1);
+    for (const sheet of await phone.locator('article details').all())
+      await sheet.evaluate((element: HTMLDetailsElement) => (element.open = true));
+    await keepScreen(phone, 'phone-one-phase', true);
+    expect(await findings(phone)).toEqual([]);
+    await phone.getByRole('link', { name: 'Back to the day' }).tap();
+    expect(await phone.locator('article').count()).toBeGreaterThan(1);
+  });
+
   it('takes the temperature of a curing placement, and says why a cure is not released yet', async () => {
+    const foreman = await stage.service.client('foreman');
+    const { today: phases } = await foreman.data<{
+      today: { id: string; holdPoints: { kind: string; state: string }[] }[];
+    }>('{ today { id holdPoints { kind state } } }');
+    const curing = phases.find(({ holdPoints }) =>
+      holdPoints.some(({ kind, state }) => kind === 'cure' && state === 'open'),
+    );
+    await openPage(phone, `${stage.service.url}/site?phase=${curing?.id}`);
     const sheet = phone.locator('details', { hasText: '(cure,' }).first();
     await sheet.evaluate((element: HTMLDetailsElement) => (element.open = true));
     await sheet.getByLabel('Temperature in the concrete or mortar').fill('41,5');
     await sheet.getByRole('button', { name: 'Record the temperature' }).tap();
     await phone.getByText('Done: Temperature in').waitFor();
-    const foreman = await stage.service.client('foreman');
     const { today } = await foreman.data<{
       today: { job: { placements: { readings: { concreteF: number }[] }[] } }[];
     }>('{ today { job { placements { readings { concreteF } } } } }');
@@ -71,7 +91,30 @@ describe('the site sheet on a phone', () => {
       .waitFor();
     await keepScreen(phone, 'phone-cure-refused');
     const away = phone.getByRole('button', { name: 'Put away' });
-    while ((await away.count()) > 0) await away.first().tap();
+    for (let left = await away.count(); left > 0; left -= 1) {
+      await away.first().tap();
+      await until('an outcome is put away', async () => (await away.count()) < left);
+    }
+  });
+
+  it('takes a note and what is left of a started phase, and shows both', async () => {
+    await openPage(phone, `${stage.service.url}/site`);
+    await phone.getByRole('region', { name: 'Started' }).locator('article').first().getByRole('link').tap();
+    await phone.getByText('Write a note').tap();
+    await phone.getByLabel('Note for the next crew').fill('Hose frozen, thaw it first');
+    await phone.getByRole('button', { name: 'Keep the note' }).tap();
+    await phone.getByText('Note: Hose frozen, thaw it first').waitFor();
+    await phone.getByText('Tell how much is left').tap();
+    await phone.getByLabel('Work left for the crew').fill('2,5');
+    await phone.getByRole('button', { name: 'Tell the office' }).tap();
+    await phone.getByText('Left: 2 h 30 min').waitFor();
+    await phone.getByRole('button', { name: 'All sent' }).waitFor();
+    const foreman = await stage.service.client('foreman');
+    const { today } = await foreman.data<{
+      today: { note: string | null; remainingMinutes: number | null }[];
+    }>('{ today { note remainingMinutes } }');
+    expect(today).toContainEqual({ note: 'Hose frozen, thaw it first', remainingMinutes: 150 });
+    await openPage(phone, `${stage.service.url}/site`);
   });
 
   it('calls a weather hold in two touches and lifts it in one', async () => {

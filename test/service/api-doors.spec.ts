@@ -65,6 +65,7 @@ const SENSIBLE: Record<string, unknown> = {
   after: null,
   before: null,
   note: 'as agreed',
+  remark: 'as agreed',
   watts: 2000,
   volts: 240,
   ohms: 28.8,

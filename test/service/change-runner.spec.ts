@@ -111,6 +111,58 @@ describe('a change', () => {
     expect(await traces()).toMatchObject({ name: 'First', journal: 1 });
   });
 
+  describe('sent by an outbox', () => {
+    const request = (fromOutbox: boolean, clientKey = randomUUID()) => ({
+      operation: 'rename',
+      input: { clientKey, fromOutbox },
+    });
+    const refuse = async (): Promise<Record<string, never>> => {
+      throw new Refused(new NotFound('job'));
+    };
+
+    it('stays refused under its key, however late a copy comes', async () => {
+      const before = await traces();
+      const asked = request(true);
+      expect(await runner.run(ctx, asked, refuse)).toBeInstanceOf(NotFound);
+      const late = await runner.run(ctx, asked, rename('Late'));
+      expect(late).toMatchObject({
+        code: 'NotFound',
+        what: 'job',
+        message: expect.stringMatching(/no such job/),
+      });
+      expect(await traces()).toEqual({ ...before, keys: before.keys + 1 });
+    });
+
+    it('keeps the answer that was stored first, if a copy succeeds while the refusal is on its way', async () => {
+      const asked = request(true);
+      const answers = await Promise.all([
+        runner.run(ctx, asked, refuse),
+        runner.run(ctx, asked, rename('Once')),
+        runner.run(ctx, asked, refuse),
+      ]);
+      const again = await runner.run(ctx, asked, rename('Twice'));
+      const { name } = await traces();
+      if (name === 'Once') expect(again).toEqual({ name: 'Once' });
+      else expect(again).toBeInstanceOf(NotFound);
+      expect(name).not.toBe('Twice');
+      expect(answers.some((answer) => JSON.stringify(answer) === JSON.stringify(again))).toBe(true);
+    });
+
+    it('is the same change as one sent by hand under the same key', async () => {
+      const clientKey = randomUUID();
+      await runner.run(ctx, request(false, clientKey), rename('First'));
+      expect(await runner.run(ctx, request(true, clientKey), rename('Second'))).toEqual({ name: 'First' });
+    });
+
+    it('refuses its key with another input, and keeps the first answer', async () => {
+      const asked = request(true);
+      await runner.run(ctx, asked, refuse);
+      const other = { ...asked, operation: 'other' };
+      expect(await runner.run(ctx, other, rename('Other'))).toBeInstanceOf(KeyReused);
+      expect(await runner.run(ctx, asked, rename('Late'))).toMatchObject({ code: 'NotFound' });
+    });
+  });
+
   it('takes its turn: changes of one company never overlap', async () => {
     let inside = 0;
     let most = 0;

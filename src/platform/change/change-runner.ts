@@ -10,11 +10,15 @@ import { type Refusal, Refused } from '../outcomes/refusal.js';
 import { Change } from './change.js';
 import { ChangeSteps } from './change-steps.js';
 import { fingerprint } from './fingerprint.js';
+import { refusalIn, storedRefusal } from './stored-refusal.js';
+
+/** How far the clock of a phone may run ahead, in milliseconds (common practice, no source). */
+const CLOCK_AHEAD = 5 * 60 * 1000;
 
 /** The change a client asks for: its name, its input and the client's key for it. */
 export interface ChangeRequest {
   readonly operation: string;
-  readonly input: { readonly clientKey: string };
+  readonly input: { readonly clientKey: string; readonly fromOutbox?: boolean | null };
 }
 
 /** What a success answers with: plain JSON that names the rows it touched; field resolvers load the rest. */
@@ -46,7 +50,7 @@ export class ChangeRunner {
         await enter(tx, ctx.companyId);
         const earlier = await this.earlierAnswer(tx, ctx, request);
         if (earlier) return earlier as T;
-        const change = new Change(ctx, tx, this.clock.now());
+        const change = new Change(ctx, tx, this.clock.now(), request.input.fromOutbox ? CLOCK_AHEAD : 0);
         const done = await work(change);
         await this.finish(change);
         await tx.idempotencyKey.update({ where: keyOf(ctx, request), data: { answer: done } });
@@ -58,9 +62,26 @@ export class ChangeRunner {
       ctx.batches.clear();
       return answer;
     } catch (error) {
-      if (error instanceof Refused) return error.refusal;
-      throw error;
+      if (!(error instanceof Refused)) throw error;
+      return request.input.fromOutbox ? this.keepRefusal(ctx, request, error.refusal) : error.refusal;
     }
+  }
+
+  /** Stores a refusal under its key; of two answers to one key the one that was stored first stands. */
+  private keepRefusal<T extends Done>(
+    ctx: Context,
+    request: ChangeRequest,
+    refusal: Refusal,
+  ): Promise<T | Refusal> {
+    return this.database.$transaction(async (tx) => {
+      await enter(tx, ctx.companyId);
+      const data = { ...this.keyRow(ctx, request), answer: storedRefusal(refusal) };
+      const made = await tx.idempotencyKey.createMany({ data: [data], skipDuplicates: true });
+      if (made.count === 1) return refusal;
+      const earlier = await tx.idempotencyKey.findUniqueOrThrow({ where: keyOf(ctx, request) });
+      if (earlier.fingerprint !== data.fingerprint) return new KeyReused();
+      return refusalIn(earlier.answer) ?? (earlier.answer as T);
+    });
   }
 
   /** A change that no client asked for (worker, seed): the same transaction and steps, without a client key. */
@@ -118,26 +139,26 @@ export class ChangeRunner {
   }
 
   private async earlierAnswer(tx: Transaction, ctx: Context, request: ChangeRequest): Promise<Done | null> {
-    const { companyId, personId } = ctx;
-    const { clientKey, ...input } = request.input;
-    const print = fingerprint({ operation: request.operation, input });
-    const made = await tx.idempotencyKey.createMany({
-      data: [
-        {
-          companyId,
-          personId,
-          key: clientKey,
-          operation: request.operation,
-          fingerprint: print,
-          createdAt: this.clock.now(),
-        },
-      ],
-      skipDuplicates: true,
-    });
+    const row = this.keyRow(ctx, request);
+    const made = await tx.idempotencyKey.createMany({ data: [row], skipDuplicates: true });
     if (made.count === 1) return null;
     const earlier = await tx.idempotencyKey.findUniqueOrThrow({ where: keyOf(ctx, request) });
-    if (earlier.fingerprint !== print) throw new Refused(new KeyReused());
+    if (earlier.fingerprint !== row.fingerprint) throw new Refused(new KeyReused());
+    const refusal = refusalIn(earlier.answer);
+    if (refusal) throw new Refused(refusal);
     return earlier.answer as Done;
+  }
+
+  private keyRow({ companyId, personId }: Context, { operation, input }: ChangeRequest) {
+    const { clientKey, fromOutbox: _, ...rest } = input;
+    return {
+      companyId,
+      personId,
+      key: clientKey,
+      operation,
+      fingerprint: fingerprint({ operation, input: rest }),
+      createdAt: this.clock.now(),
+    };
   }
 }
 

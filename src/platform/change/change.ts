@@ -25,6 +25,8 @@ export class Change {
     readonly tx: Transaction,
     /** The moment of the change; the same for everything it writes. */
     readonly now: Date,
+    /** Milliseconds by which a time told from outside may lie ahead of `now` and still count as now. */
+    readonly clockAhead = 0,
   ) {}
 
   /** Adds a line to the journal. Every change of rows records at least one. */

@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 
 /** Screens that the tests run on: the office's desk and the foreman's phone. */
 export const DESK = { viewport: { width: 1440, height: 900 } } as const;
@@ -16,9 +16,16 @@ const SCREENS = fileURLToPath(new URL('../screens/', import.meta.url));
 /** What the pages' own scripts threw; a suite ends by demanding that there is nothing here. */
 export const thrown: string[] = [];
 
-/** A page of a fresh profile, without anybody signed in. */
-export async function freshPage(browser: Browser, screen: typeof DESK | typeof PHONE): Promise<Page> {
-  const context = await browser.newContext(screen);
+/**
+ * A page of a fresh profile, without anybody signed in. Its shell is kept by a service worker only where a test is
+ * about that: what a worker answers passes by the routes of a test.
+ */
+export async function freshPage(
+  browser: Browser,
+  screen: typeof DESK | typeof PHONE,
+  serviceWorkers: 'allow' | 'block' = 'block',
+): Promise<Page> {
+  const context = await browser.newContext({ ...screen, serviceWorkers });
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   page.on('pageerror', (error) => thrown.push(error.stack ?? error.message));
@@ -49,4 +56,14 @@ export async function settled(page: Page): Promise<void> {
 export async function keepScreen(page: Page, name: string, fullPage = false): Promise<void> {
   mkdirSync(SCREENS, { recursive: true });
   await page.screenshot({ path: `${SCREENS}${name}.png`, fullPage });
+}
+
+/** Opens one phase of the site sheet by its title with the number of its job; another one that is open makes way. */
+export async function openPhase(phone: Page, title: string): Promise<Locator> {
+  const back = phone.getByRole('link', { name: 'Back to the day' });
+  const card = phone.getByRole('article', { name: title, exact: true });
+  if ((await back.count()) > 0 && (await card.count()) === 0) await back.click();
+  if ((await back.count()) === 0) await card.getByRole('link').first().click();
+  await back.waitFor();
+  return card;
 }
