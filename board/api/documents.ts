@@ -292,6 +292,20 @@ export type Continuity =
   /** Pauses overnight, over closed days and through weather holds. */
   | 'interruptible';
 
+/** A sheet that takes the place of the one the job was entered from. */
+export type CorrectMeasurementInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Measurements as JSON text, of the same areas and heating sets; what is built follows them. */
+  readonly measurement: Scalars['String']['input'];
+  /** Why it is corrected. */
+  readonly reason: Scalars['String']['input'];
+  /** Revision that was read; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
 /** A new authority having jurisdiction. */
 export type CreateAuthorityInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
@@ -1482,6 +1496,20 @@ export type UploadForecastInput = {
   readonly text: Scalars['String']['input'];
 };
 
+/** A broken rule of the design that the office goes on against. */
+export type WaiveFindingInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** The job. */
+  readonly jobId: Scalars['ID']['input'];
+  /** Why the job goes on against it. */
+  readonly reason: Scalars['String']['input'];
+  /** Name of the rule, as its finding has it. */
+  readonly rule: Scalars['String']['input'];
+  /** Text of the finding, which says what it is about. */
+  readonly text: Scalars['String']['input'];
+};
+
 /** Waives a hold point on the authority of the acting person. */
 export type WaiveHoldPointInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
@@ -1967,6 +1995,8 @@ type RefusalFields_CrewBusy_Fragment = { readonly code: string; readonly message
 
 type RefusalFields_CureNotReached_Fragment = { readonly code: string; readonly message: string };
 
+type RefusalFields_DesignBroken_Fragment = { readonly code: string; readonly message: string };
+
 type RefusalFields_EquipmentOut_Fragment = { readonly code: string; readonly message: string };
 
 type RefusalFields_FieldConflict_Fragment = { readonly code: string; readonly message: string };
@@ -2016,6 +2046,7 @@ export type RefusalFieldsFragment =
   | RefusalFields_ClearanceMissing_Fragment
   | RefusalFields_CrewBusy_Fragment
   | RefusalFields_CureNotReached_Fragment
+  | RefusalFields_DesignBroken_Fragment
   | RefusalFields_EquipmentOut_Fragment
   | RefusalFields_FieldConflict_Fragment
   | RefusalFields_HoldPointOpen_Fragment
@@ -2198,6 +2229,7 @@ export type StartPhaseMutation = {
     | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
     | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'DesignBroken'; readonly code: string; readonly message: string }
     | { readonly __typename: 'EquipmentOut'; readonly code: string; readonly message: string }
     | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }

@@ -36,4 +36,10 @@ export class Finding {
       'Kinds of phase that should wait until it is put right, empty where it only advises; null for what is not about the design.',
   })
   readonly blocks?: readonly string[] | null;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'Why the office goes on against a broken rule of the design; null when it was not waived.',
+  })
+  readonly waived?: string | null;
 }

@@ -3,6 +3,7 @@ export { ClearanceMissing } from './errors/clearance-missing.js';
 export { HoldPointOpen } from './errors/hold-point-open.js';
 export { InspectionOutstanding } from './errors/inspection-outstanding.js';
 export { LimitExceeded } from './errors/limit-exceeded.js';
+export { NotWaivable } from './errors/not-waivable.js';
 export { ReadingMissing } from './errors/reading-missing.js';
 export { Finding } from './finding.model.js';
 export { clearanceFault } from './clearance-standing.js';

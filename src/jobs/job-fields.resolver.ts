@@ -75,6 +75,6 @@ export class JobFieldsResolver {
 
   @ResolveField(() => [Finding], { description: 'What the rules say about the design as measured.' })
   findings(@Parent() job: JobRow) {
-    return jobFindings(job.measurement);
+    return jobFindings(job);
   }
 }

@@ -1,10 +1,7 @@
-import { checkMeasurement } from '../../shared/entry/measurement/check-measurement.js';
-import { designFindings } from '../../shared/entry/rules/design-findings.js';
-import type { Prisma } from '../generated/prisma/client.js';
+import { storedFindings } from '../design/design.face.js';
+import type { Job } from '../generated/prisma/client.js';
 import { type Finding, findingOf } from '../inspections/inspections.face.js';
 
-/** What the rules say about a job as measured. */
-export function jobFindings(measurement: Prisma.JsonValue): Finding[] {
-  const checked = checkMeasurement(measurement);
-  return checked.ok ? designFindings(checked.measurement).map(findingOf) : [];
-}
+/** What the rules say about a job as measured, with what the office waived. */
+export const jobFindings = (job: Job): Finding[] =>
+  storedFindings(job).map(({ waived, ...finding }) => ({ ...findingOf(finding), waived: waived ?? null }));

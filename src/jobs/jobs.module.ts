@@ -8,6 +8,7 @@ import { DropPhaseService } from './custom/drop-phase.service.js';
 import { LinkCycleResolver } from './custom/link-cycle.resolver.js';
 import { LinksService } from './custom/links.service.js';
 import { CreateJobService } from './entering/create-job.service.js';
+import { DesignChangesService } from './entering/design-changes.service.js';
 import { JobsService } from './entering/jobs.service.js';
 import { JobChangedResolver } from './job-changed.resolver.js';
 import { JobFieldsResolver } from './job-fields.resolver.js';
@@ -22,7 +23,7 @@ import { TemplatesResolver } from './templates/templates.resolver.js';
 import { TemplatesService } from './templates/templates.service.js';
 
 const templates = [TemplateReader, TemplatesService, TemplatesResolver, TemplateSavedResolver];
-const entering = [CreateJobService, JobsService, JobsResolver, JobChangedResolver];
+const entering = [CreateJobService, DesignChangesService, JobsService, JobsResolver, JobChangedResolver];
 const custom = [AddPhaseService, DropPhaseService, LinksService, CustomResolver, LinkCycleResolver];
 const clearances = [ClearancesService, ClearancesResolver, ClearanceChangedResolver];
 const fields = [JobFieldsResolver, PhaseFieldsResolver, LinkFieldsResolver];

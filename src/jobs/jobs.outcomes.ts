@@ -1,5 +1,5 @@
 import { ObjectType } from '@nestjs/graphql';
-import { HoldPointOpen } from '../inspections/inspections.face.js';
+import { HoldPointOpen, NotWaivable } from '../inspections/inspections.face.js';
 import { PhaseChanged, WrongState } from '../phases/phases.face.js';
 import { connectionType } from '../platform/graphql/page.js';
 import { outcomeUnion } from '../platform/outcomes/outcome-union.js';
@@ -23,6 +23,8 @@ export const JobConnection = connectionType('Job', Job);
 export const CreateJobOutcome = outcomeUnion('CreateJobOutcome', JobChanged);
 export const UpdateJobOutcome = outcomeUnion('UpdateJobOutcome', JobChanged, [WrongState]);
 export const CancelJobOutcome = outcomeUnion('CancelJobOutcome', JobChanged, [WrongState]);
+export const CorrectMeasurementOutcome = outcomeUnion('CorrectMeasurementOutcome', JobChanged, [WrongState]);
+export const WaiveFindingOutcome = outcomeUnion('WaiveFindingOutcome', JobChanged, [WrongState, NotWaivable]);
 export const AddPhaseOutcome = outcomeUnion('AddPhaseOutcome', PhaseChanged, [WrongState, LinkCycle]);
 export const DropPhaseOutcome = outcomeUnion('DropPhaseOutcome', PhaseChanged, [WrongState, HoldPointOpen]);
 export const AddLinkOutcome = outcomeUnion('AddLinkOutcome', LinkChanged, [WrongState, LinkCycle]);

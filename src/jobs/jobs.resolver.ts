@@ -4,11 +4,25 @@ import type { Context } from '../platform/context.js';
 import { PageArgs } from '../platform/graphql/page.js';
 import { Allow, Ctx } from '../platform/graphql/request-context.js';
 import { CreateJobService } from './entering/create-job.service.js';
-import { CancelJobInput, CreateJobInput, UpdateJobInput } from './entering/jobs.inputs.js';
+import { DesignChangesService } from './entering/design-changes.service.js';
+import {
+  CancelJobInput,
+  CorrectMeasurementInput,
+  CreateJobInput,
+  UpdateJobInput,
+  WaiveFindingInput,
+} from './entering/jobs.inputs.js';
 import { JobsService } from './entering/jobs.service.js';
 import { Job } from './job.model.js';
 import { JobReader } from './job-reader.js';
-import { CancelJobOutcome, CreateJobOutcome, JobConnection, UpdateJobOutcome } from './jobs.outcomes.js';
+import {
+  CancelJobOutcome,
+  CorrectMeasurementOutcome,
+  CreateJobOutcome,
+  JobConnection,
+  UpdateJobOutcome,
+  WaiveFindingOutcome,
+} from './jobs.outcomes.js';
 
 const INPUT = { description: 'What is asked for.' };
 const STATE = { type: () => JobState, nullable: true, description: 'Only jobs in this state.' };
@@ -19,6 +33,7 @@ export class JobsResolver {
     private readonly reader: JobReader,
     private readonly entering: CreateJobService,
     private readonly service: JobsService,
+    private readonly design: DesignChangesService,
   ) {}
 
   @Query(() => JobConnection, { description: 'The jobs of the company in the order they were entered.' })
@@ -49,6 +64,23 @@ export class JobsResolver {
   @Allow('office')
   updateJob(@Ctx() ctx: Context, @Args('input', INPUT) input: UpdateJobInput) {
     return this.service.update(ctx, input);
+  }
+
+  @Mutation(() => CorrectMeasurementOutcome, {
+    description:
+      'Takes corrected measurements of the same areas and heating sets; what they break is judged anew.',
+  })
+  @Allow('office')
+  correctMeasurement(@Ctx() ctx: Context, @Args('input', INPUT) input: CorrectMeasurementInput) {
+    return this.design.correct(ctx, input);
+  }
+
+  @Mutation(() => WaiveFindingOutcome, {
+    description: 'Goes on against a broken rule of the design that trade or common practice made, by reason.',
+  })
+  @Allow('office')
+  waiveFinding(@Ctx() ctx: Context, @Args('input', INPUT) input: WaiveFindingInput) {
+    return this.design.waive(ctx, input);
   }
 
   @Mutation(() => CancelJobOutcome, { description: 'Gives a job up; its commitments are released.' })

@@ -8,6 +8,7 @@ import {
 import { outcomeUnion } from '../platform/outcomes/outcome-union.js';
 import { BeforePredecessor } from './errors/before-predecessor.js';
 import { CrewBusy } from './errors/crew-busy.js';
+import { DesignBroken } from './errors/design-broken.js';
 import { EquipmentOut } from './errors/equipment-out.js';
 import { PredecessorUnfinished } from './errors/predecessor-unfinished.js';
 import { WeatherHeld } from './errors/weather-held.js';
@@ -28,6 +29,7 @@ const GATE = [
 /** What `startPhase` answers. */
 export const StartPhaseOutcome = outcomeUnion('StartPhaseOutcome', PhaseChanged, [
   ...GATE,
+  DesignBroken,
   NeedsMissing,
   WeatherHeld,
   CrewBusy,

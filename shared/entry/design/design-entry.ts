@@ -58,15 +58,19 @@ export function designEntry(measurement: EntryMeasurement): DesignedEntry {
     footing: footing && { concrete: exposedConcrete('severe'), checklist: FOOTING_CHECKLIST },
     quantities: jobQuantities(measurement),
     buyList: buyList(measurement),
-    findings: [...designFindings(measurement), ...sets.flatMap(layoutFindings)],
+    findings: [
+      ...designFindings(measurement),
+      ...sets.flatMap((set, i) => layoutFindings(set, heatingSets[i]?.areas ?? [])),
+    ],
   };
 }
 
 /** What the rules say about a set on the plan, under its name, with what a broken rule blocks. */
-function layoutFindings({ setName, findings }: SetOnPlan): Finding[] {
+function layoutFindings({ setName, findings }: SetOnPlan, areas: readonly string[]): Finding[] {
   return findings.map((finding) => ({
     ...finding,
     text: `${setName}: ${finding.text}`,
     blocks: blockedPhases(finding),
+    areas,
   }));
 }

@@ -33,7 +33,7 @@ function areaFindings(area: MeasuredArea, { buildUp }: EntryMeasurement): Findin
     ...(area.kind === 'flight' ? [RULES['riser-height'](area.riser), RULES['tread-depth'](area.tread)] : []),
     ...(area.heated ? [RULES['cable-cover'](cover), RULES['cable-depth'](cover)] : []),
     ...(area.heated && area.kind === 'walk' ? [RULES['walk-base'](buildUp.walkBase)] : []),
-  ].map((finding) => about(area.name, finding));
+  ].map((finding) => ({ ...about(area.name, finding), areas: [area.key] }));
 }
 
 function setFindings(set: MeasuredSet, measurement: EntryMeasurement): Finding[] {
@@ -41,7 +41,7 @@ function setFindings(set: MeasuredSet, measurement: EntryMeasurement): Finding[]
   return [
     RULES['cable-spacing'](spacingForLength(heated, set.heatedLength)),
     RULES['power-density'](density(set.watts, heated)),
-  ].map((finding) => about(set.name, finding));
+  ].map((finding) => ({ ...about(set.name, finding), areas: set.areas }));
 }
 
 const about = (what: string, finding: Finding): Finding => ({ ...finding, text: `${what}: ${finding.text}` });

@@ -16,4 +16,6 @@ export interface Finding {
   readonly caution?: string;
   /** Kinds of phase that must not begin while the finding is not ok; none where it only advises. */
   readonly blocks?: readonly string[];
+  /** Keys of the areas that it is about; left out where it is about the whole job. */
+  readonly areas?: readonly string[];
 }

@@ -11,6 +11,7 @@ import { HEATED_ENTRY } from '../template/default/heated-entry.js';
 import { blockedPhases } from './blocked-phases.js';
 import { cableDepth } from './cable-depth.js';
 import type { Finding } from './finding.js';
+import { mayWaive } from './may-waive.js';
 import { RULES } from './rules.js';
 import { say } from './say.js';
 import { spread } from './spread.js';
@@ -127,7 +128,16 @@ const CASES: Record<keyof typeof RULES, { pass: () => Finding; fail: () => Findi
 };
 
 describe('every rule', () => {
-  const notRules = ['amendment', 'blocked-phases', 'design-findings', 'finding', 'rules', 'say', 'spread'];
+  const notRules = [
+    'amendment',
+    'blocked-phases',
+    'design-findings',
+    'finding',
+    'may-waive',
+    'rules',
+    'say',
+    'spread',
+  ];
 
   it('is a file and a row in the list', () => {
     const files = readdirSync(new URL('.', import.meta.url))
@@ -238,6 +248,16 @@ describe('what a broken rule blocks', () => {
 
   it('is the pour for a footing that does not reach under frost', () => {
     expect(blockedPhases({ rule: 'footing-frost-depth', ok: false })).toEqual(['footing-pour']);
+  });
+});
+
+describe('what an office may waive', () => {
+  it('is what trade and common practice ask for, never what a code does, never a cut cable', () => {
+    expect(mayWaive(CASES['cable-spacing'].fail())).toBe(true);
+    expect(mayWaive(CASES['cable-layout'].fail())).toBe(true);
+    expect(mayWaive(CASES['uncut-cable'].fail())).toBe(false);
+    for (const rule of ['cable-cover', 'footing-frost-depth', 'riser-spread', 'power-density'] as const)
+      expect(mayWaive(CASES[rule].fail())).toBe(false);
   });
 });
 

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { z } from 'zod';
 import { expandTemplate } from '../../../shared/entry/expand/expand-template.js';
 import type { EntryPlanDraft } from '../../../shared/entry/template/draft.js';
+import { EntryDesigner, findingsColumn } from '../../design/design.face.js';
 import type { Site } from '../../generated/prisma/client.js';
 import { ChangeRunner } from '../../platform/change/change-runner.js';
 import type { Context } from '../../platform/context.js';
@@ -16,6 +17,7 @@ import { templateForJob } from '../templates/template-for-job.js';
 import { designFaults } from './design-faults.js';
 import { equipmentOfDraft } from './equipment-of-draft.js';
 import type { CreateJobInput } from './jobs.inputs.js';
+import { findingsOf } from './findings-of.js';
 import { readMeasurement } from './read-measurement.js';
 import { writeDraft } from './write-draft.js';
 
@@ -24,9 +26,14 @@ const newJob = z.object({ name: jobName, ownerName: jobName, priority: orLeftOut
 /** Enters a job: measurements and template become phases, links, hold points and all that goes with them. */
 @Injectable()
 export class CreateJobService {
-  constructor(private readonly changes: ChangeRunner) {}
+  constructor(
+    private readonly changes: ChangeRunner,
+    private readonly designer: EntryDesigner,
+  ) {}
 
-  create(ctx: Context, input: CreateJobInput) {
+  async create(ctx: Context, input: CreateJobInput) {
+    // Laying the cable takes seconds: not while the company's other changes wait for this one.
+    const findings = await findingsOf(this.designer, input.measurement);
     return this.changes.run(ctx, { operation: 'createJob', input }, async (change) => {
       const { companyId } = ctx;
       const { name, ownerName, priority = 5 } = parseInput(newJob, input);
@@ -56,6 +63,7 @@ export class CreateJobService {
           dueAt: input.dueAt ?? null,
           measurement: entered,
           quantities: draft.quantities,
+          designFindings: findingsColumn(findings ?? draft.findings),
           createdAt: change.now,
         },
       });

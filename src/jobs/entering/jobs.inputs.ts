@@ -60,6 +60,40 @@ export class UpdateJobInput extends KeyedInput {
   readonly dueAt?: Date | null;
 }
 
+/** A sheet that takes the place of the one a job was entered from. */
+@InputType({ description: 'A sheet that takes the place of the one the job was entered from.' })
+export class CorrectMeasurementInput extends KeyedInput {
+  @Field(() => ID, { description: 'The job.' })
+  readonly jobId!: string;
+
+  @Field(() => Int, { nullable: true, description: 'Revision that was read; checked when given.' })
+  readonly revision?: number | null;
+
+  @Field(() => String, {
+    description: 'Measurements as JSON text, of the same areas and heating sets; what is built follows them.',
+  })
+  readonly measurement!: string;
+
+  @Field(() => String, { description: 'Why it is corrected.' })
+  readonly reason!: string;
+}
+
+/** A broken rule of the design that the office goes on against. */
+@InputType({ description: 'A broken rule of the design that the office goes on against.' })
+export class WaiveFindingInput extends KeyedInput {
+  @Field(() => ID, { description: 'The job.' })
+  readonly jobId!: string;
+
+  @Field(() => String, { description: 'Name of the rule, as its finding has it.' })
+  readonly rule!: string;
+
+  @Field(() => String, { description: 'Text of the finding, which says what it is about.' })
+  readonly text!: string;
+
+  @Field(() => String, { description: 'Why the job goes on against it.' })
+  readonly reason!: string;
+}
+
 /** A job that is given up. */
 @InputType({ description: 'A job that is given up.' })
 export class CancelJobInput extends KeyedInput {

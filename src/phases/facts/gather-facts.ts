@@ -1,5 +1,6 @@
 import type { Transaction } from '../../platform/database/database.js';
 import { failingReadings, needsByHookup } from '../../heating/heating.face.js';
+import { storedFindings } from '../../design/design.face.js';
 import { gatherCrews } from './gather-crews.js';
 import { gatherEquipment } from './gather-equipment.js';
 import { gatherWeather } from './gather-weather.js';
@@ -27,6 +28,7 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
         orderBy: [{ gate: 'asc' }, { id: 'asc' }],
       },
       hookups: true,
+      area: { select: { key: true } },
     },
   });
   const equipment = await gatherEquipment(tx, companyId, phaseIds);
@@ -40,11 +42,20 @@ export async function gatherFacts(tx: Transaction, wanted: FactsWanted): Promise
   const needs = await needsByHookup(tx, companyId, hookups, at);
   return new Map(
     phases.map(
-      ({ job: { site, ...job }, linksTo, holdPoints, hookups: [hookup], ...phase }): [string, PhaseFacts] => [
+      ({
+        job: { site, ...job },
+        linksTo,
+        holdPoints,
+        hookups: [hookup],
+        area,
+        ...phase
+      }): [string, PhaseFacts] => [
         phase.id,
         {
           phase,
           job,
+          areaKey: area?.key ?? null,
+          designFindings: storedFindings(job),
           zone: site.zone,
           predecessors: linksTo.map(({ from, ...link }) => ({ link, phase: from })),
           holdPoints,

@@ -12,6 +12,7 @@ import type {
   Phase,
   WeatherHold,
 } from '../../generated/prisma/client.js';
+import type { StoredFinding } from '../../design/design.face.js';
 import type { Need } from '../../../shared/heating/need.js';
 
 /** A hold point with the rows that can release it. */
@@ -47,6 +48,10 @@ export interface WeatherFacts {
 export interface PhaseFacts {
   readonly phase: Phase;
   readonly job: Job;
+  /** Key of the area it works on; null when it is the job's or the set's. */
+  readonly areaKey: string | null;
+  /** What the rules say about the design of the job. */
+  readonly designFindings: readonly StoredFinding[];
   /** IANA zone of the site, in which messages give times. */
   readonly zone: string;
   readonly predecessors: readonly Predecessor[];

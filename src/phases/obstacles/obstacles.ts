@@ -3,6 +3,7 @@ import { Refused } from '../../platform/outcomes/refusal.js';
 import { beforePredecessor } from './before-predecessor.js';
 import { clearanceMissing } from './clearance-missing.js';
 import { crewBusy } from './crew-busy.js';
+import { designBroken } from './design-broken.js';
 import { equipmentOut } from './equipment-out.js';
 import { holdPointOpen } from './hold-point-open.js';
 import { inspectionOutstanding } from './inspection-outstanding.js';
@@ -15,6 +16,7 @@ import { weatherHeld } from './weather-held.js';
 
 /** What the job itself asks for, in the order in which it is refused. */
 export const JOB_CHECKS: readonly ObstacleCheck[] = [
+  designBroken,
   predecessorUnfinished,
   inspectionOutstanding,
   clearanceMissing,
