@@ -296,6 +296,8 @@ export type Continuity =
 export type CorrectMeasurementInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The job. */
   readonly jobId: Scalars['ID']['input'];
   /** Measurements as JSON text, of the same areas and heating sets; what is built follows them. */
@@ -1500,6 +1502,8 @@ export type UploadForecastInput = {
 export type WaiveFindingInput = {
   /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
   readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
   /** The job. */
   readonly jobId: Scalars['ID']['input'];
   /** Why the job goes on against it. */
