@@ -1,3 +1,4 @@
+import { bundle } from './check/bundle.mjs';
 import { houseNumbers } from './check/house-numbers.mjs';
 import { nodeStep } from './check/step.mjs';
 import { words } from './check/words.mjs';
@@ -25,6 +26,7 @@ const STEPS = [
   { name: 'schema', run: () => nodeStep('--enable-source-maps', 'dist/src/emit-schema.js', '--check') },
   { name: 'documents', run: () => nodeStep('--import', 'tsx', 'scripts/client-documents.ts', '--check') },
   { name: 'migrations', run: () => nodeStep('--import', 'tsx', 'scripts/migrate/cli.ts', 'check') },
+  { name: 'bundle', run: bundle, always: true },
   { name: 'house', run: houseNumbers, always: true },
   { name: 'words', run: words },
 ];

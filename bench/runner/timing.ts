@@ -17,3 +17,9 @@ export function medianOf(times: readonly number[]): number {
 export function rounded(value: number, places = 2): number {
   return Math.round(value * 10 ** places) / 10 ** places;
 }
+
+/** The time that so large a share of many runs does not exceed, in milliseconds. */
+export function quantileOf(times: readonly number[], share: number): number {
+  const sorted = [...times].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? 0;
+}

@@ -19,12 +19,11 @@ export function BarDrawing({ bar }: { readonly bar: PlacedBar }) {
   const unknown = phase.planned?.weatherUnknown && phase.state === 'waiting';
   return (
     <svg className={`bar-drawing bar-${phase.state}`} width={width} height={height} aria-hidden="true">
-      <rect className="bar-paper" {...box} />
       {ground > 0 && <rect className="bar-past" x="0" y="0" width={ground} height={height} />}
-      {fill && <rect {...box} fill={fill} />}
       <rect
         className={wait ? 'bar-outline bar-wait' : unknown ? 'bar-outline bar-unknown' : 'bar-outline'}
         {...box}
+        fill={fill ?? 'none'}
         strokeWidth={heavy ? 2.5 : 1.2}
       />
       {phase.planned?.critical && phase.state !== 'done' && (

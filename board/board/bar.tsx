@@ -37,8 +37,14 @@ export const Bar = memo(function Bar({
       role="gridcell"
       id={stop}
       data-stop={stop}
-      className={`bar${ghost ? ' bar-ghost' : ''}${movable ? ' bar-movable' : ''}`}
-      style={{ left, top, width: reach, height: LANE }}
+      className={`bar${bar.plain ? plainClass(bar) : ''}${ghost ? ' bar-ghost' : ''}${movable ? ' bar-movable' : ''}`}
+      style={{
+        left,
+        top,
+        width: reach,
+        height: LANE,
+        ...(bar.plain && { '--drawn': `${width}px` }),
+      }}
       tabIndex={tabStop ? 0 : -1}
       aria-label={barWords(bar, zone)}
       aria-selected={selected}
@@ -57,7 +63,7 @@ export const Bar = memo(function Bar({
           {count > 1 && reach > 60 && <span data-count={count} />}
         </span>
       ))}
-      <BarDrawing bar={bar} />
+      {!bar.plain && <BarDrawing bar={bar} />}
       {labelPlace !== 'none' && (
         <span
           className={`bar-label bar-label-${labelPlace}`}
@@ -67,10 +73,17 @@ export const Bar = memo(function Bar({
               : { left: Math.max(width, reach), maxWidth: labelRoom }
           }
         >
-          <span className="bar-name">{name}</span>
+          {name}
         </span>
       )}
       {rule && <CommittedRule rule={rule} bar={{ left, right: left + width }} />}
     </div>
   );
 });
+
+/** How a plain bar tells its state without a drawing. */
+function plainClass({ phase }: PlacedBar): string {
+  const wait = phase.durationKind === 'elapsed' ? ' bar-plain-wait' : '';
+  const critical = phase.planned?.critical && phase.state !== 'done' ? ' bar-plain-critical' : '';
+  return ` bar-plain bar-plain-${phase.state}${wait}${critical}`;
+}

@@ -3,16 +3,12 @@ import { barStop } from './layout/stops.js';
 
 interface NotesBlockProps {
   readonly board: BoardData;
-  readonly onShow: (stop: string) => void;
+  readonly goTo: (stop: string) => void;
 }
 
 /** The conflicts of the plan, gathered as the numbered notes of the sheet. */
-export function NotesBlock({ board, onShow }: NotesBlockProps) {
+export function NotesBlock({ board, goTo }: NotesBlockProps) {
   const drawn = new Set(board.phases.map(({ id }) => id));
-  const show = (phaseId: string) => {
-    onShow(barStop(phaseId));
-    document.getElementById(barStop(phaseId))?.focus();
-  };
   return (
     <section className="block notes" aria-label="Conflicts" tabIndex={0}>
       <h2 className="caption">Conflicts</h2>
@@ -23,7 +19,7 @@ export function NotesBlock({ board, onShow }: NotesBlockProps) {
             {job && <b>{job.number} </b>}
             {text}{' '}
             {phase && drawn.has(phase.id) && (
-              <button type="button" className="act act-inline" onClick={() => show(phase.id)}>
+              <button type="button" className="act act-inline" onClick={() => goTo(barStop(phase.id))}>
                 show<span className="heard"> on the board: {text}</span>
               </button>
             )}

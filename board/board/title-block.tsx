@@ -4,7 +4,8 @@ import { ROLE_WORDS } from '../session/role-words.js';
 import { useSession, useSignedIn } from '../session/session.js';
 import { dateWords, momentWords } from '../time/moment-words.js';
 import type { Day } from '../time/zone-days.js';
-import { type BoardView, WEEKS } from './board-view.js';
+import type { BoardView } from './board-view.js';
+import { SPANS, type Span, spanName, zoomed } from './layout/spans.js';
 import type { BoardData } from './layout/rows.js';
 import './title-block.css';
 
@@ -19,8 +20,9 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
   const { me, company } = useSignedIn();
   const { signOut } = useSession();
   const { connected } = useLive();
-  const first = days[0]?.start ?? 0;
-  const last = days.at(-1)?.start ?? 0;
+  const at = days.findIndex(({ date }) => date === view.from);
+  const first = days[at]?.start ?? 0;
+  const last = days[Math.min(at + view.span, days.length) - 1]?.start ?? first;
   return (
     <header className="title-block">
       <div className="title-cell">
@@ -47,7 +49,7 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
       </div>
       <div className="title-cell title-days" role="group" aria-label="Days">
         <span className="caption">
-          {dateWords(first, company.zone)} to {dateWords(last, company.zone)}
+          {at < 0 ? '–' : `${dateWords(first, company.zone)} to ${dateWords(last, company.zone)}`}
         </span>
         <div className="choices">
           <button type="button" className="act" onClick={() => view.step(-1)}>
@@ -59,11 +61,21 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
           <button type="button" className="act" onClick={() => view.step(1)}>
             later<span aria-hidden="true"> ▷</span>
           </button>
-          {WEEKS.map((weeks) => (
-            <Choice key={weeks} on={view.weeks === weeks} choose={() => view.change({ weeks })}>
-              {weeks} weeks
-            </Choice>
-          ))}
+          <label className="title-span">
+            show{' '}
+            <select
+              value={view.span}
+              onChange={({ target }) => view.change({ span: Number(target.value) as Span })}
+            >
+              {SPANS.map(({ days: count, name }) => (
+                <option key={count} value={count}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+          <ZoomButton view={view} direction={1} sign="+" words="closer" />
+          <ZoomButton view={view} direction={-1} sign="−" words="wider" />
         </div>
       </div>
       <div className="title-cell">
@@ -88,6 +100,28 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
         </div>
       </div>
     </header>
+  );
+}
+
+interface ZoomButtonProps {
+  readonly view: BoardView;
+  readonly direction: 1 | -1;
+  readonly sign: string;
+  readonly words: string;
+}
+
+function ZoomButton({ view, direction, sign, words }: ZoomButtonProps) {
+  const next = zoomed(view.span, direction);
+  return (
+    <button
+      type="button"
+      className="act"
+      aria-label={next === view.span ? words : `${words}: ${spanName(next)}`}
+      disabled={next === view.span}
+      onClick={() => view.change({ span: next })}
+    >
+      <span aria-hidden="true">{sign}</span>
+    </button>
   );
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { addDays, dateAt, daysFrom, isDate, momentAt, mondayOf } from './zone-days.js';
+import { addDays, dateAt, daysBetween, daysFrom, isDate, momentAt, mondayOf } from './zone-days.js';
 
 const HOUR = 3_600_000;
 const ZONE = 'America/New_York';
@@ -40,6 +40,12 @@ describe('dates', () => {
   it('move over months and leap days', () => {
     expect(addDays('2032-02-28', 1)).toBe('2032-02-29');
     expect(addDays('2031-03-01', -1)).toBe('2031-02-28');
+  });
+
+  it('are counted apart, over clock changes and the turn of a year', () => {
+    expect(daysBetween('2031-03-01', '2031-04-01')).toBe(31);
+    expect(daysBetween('2031-01-01', '2030-12-30')).toBe(-2);
+    expect(daysBetween('2031-06-01', '2032-06-01')).toBe(366);
   });
 
   it.each([null, '', '2031-2-3', '2031-02-30', '2031-13-01', 'tomorrow'])(

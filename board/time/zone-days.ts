@@ -34,6 +34,11 @@ export function addDays(date: string, days: number): string {
   return Temporal.PlainDate.from(date).add({ days }).toString();
 }
 
+/** How many days one date lies after another; negative when it lies before. */
+export function daysBetween(from: string, to: string): number {
+  return Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to)).days;
+}
+
 /** The moment of a time of day on a date. */
 export function momentAt(date: string, hour: number, zone: string): number {
   return Temporal.PlainDate.from(date).toZonedDateTime({ timeZone: zone, plainTime: { hour } })

@@ -1,9 +1,10 @@
 import { useMemo } from 'react';
 import type { Axis } from '../board/layout/axis.js';
+import { type Stretch, within } from '../board/layout/window.js';
 import { dayStop } from '../board/layout/stops.js';
 import { dayWords } from '../time/moment-words.js';
 import { ClosedBands } from './closed-bands.js';
-import { dayWeather, forecastEnd } from './layout/day-weather.js';
+import { type DayWeather, dayWeather, forecastEnd } from './layout/day-weather.js';
 import { skyLines } from './layout/sky-lines.js';
 import { STRIP, stripHeight } from './layout/strip-measures.js';
 import { weatherCells, type WeatherCell } from './layout/weather-cells.js';
@@ -17,6 +18,8 @@ interface WeatherStripProps {
   /** Null until the weather has been asked for and answered. */
   readonly site: SiteWeather | null;
   readonly axis: Axis;
+  /** What of the days is drawn. */
+  readonly days: Stretch;
   readonly now: number;
   readonly zone: string;
   /** How many kinds of work the row has to come, and whether each has a band of its own. */
@@ -40,7 +43,8 @@ const AMOUNT = 92;
  * wind, rain, and when its limits close the work to come. Past the forecast it is unknown, and drawn so.
  */
 export function WeatherStrip(props: WeatherStripProps) {
-  const { job, site, axis, now, zone, kinds, byKind, visits, tabStop, focused, onFocus, onHover } = props;
+  const { job, site, axis, days, now, zone, kinds, byKind, visits, tabStop, focused, onFocus, onHover } =
+    props;
   const forecast = site?.forecast ?? null;
   const windows = useMemo(() => site?.weatherWindows ?? [], [site]);
   const weather = useMemo(() => dayWeather(forecast, axis.days), [forecast, axis]);
@@ -98,25 +102,10 @@ export function WeatherStrip(props: WeatherStripProps) {
         <path className="weather-wind" d={lines.wind} />
         <ClosedBands windows={windows} axis={axis} byKind={byKind} from={axis.x(now)} />
       </svg>
-      <span aria-hidden="true">
-        {axis.days.map(({ date }, index) => {
-          const day = weather.get(date);
-          if (!day || axis.dayWidth < LOW) return null;
-          return (
-            <span key={date} className="weather-day" style={{ left: index * axis.dayWidth + 4 }}>
-              {axis.dayWidth >= BOTH ? `${day.low}/${day.high}°` : `${day.low}°`}
-              {(day.rainInches ?? 0) >= 0.05 && (
-                <span className="weather-wet">
-                  ☂{axis.dayWidth >= AMOUNT && ` ${(day.rainInches ?? 0).toFixed(1)} in`}
-                </span>
-              )}
-            </span>
-          );
-        })}
-        {unknownFrom !== null && <Unknown from={unknownFrom} axis={axis} visits={visits} />}
-      </span>
+      {unknownFrom !== null && <Unknown from={unknownFrom} axis={axis} visits={visits} />}
       {cells.map((cell) => {
         const stop = dayStop(job.id, cell.date);
+        if (!within(days, cell.left, cell.left + cell.width) && stop !== tabStop) return null;
         return (
           <div
             key={cell.date}
@@ -124,6 +113,7 @@ export function WeatherStrip(props: WeatherStripProps) {
             id={stop}
             data-stop={stop}
             className="weather-cell"
+            data-figures={figures(weather.get(cell.date), axis.dayWidth)}
             style={{ left: cell.left, width: cell.width, height }}
             tabIndex={stop === tabStop ? 0 : -1}
             aria-label={words(cell)}
@@ -137,6 +127,14 @@ export function WeatherStrip(props: WeatherStripProps) {
       })}
     </div>
   );
+}
+
+/** Low and high of a day, and its rain, as far as the day has room for them. */
+function figures(day: DayWeather | undefined, dayWidth: number): string | undefined {
+  if (!day || dayWidth < LOW) return undefined;
+  const rain = day.rainInches ?? 0;
+  const wet = rain >= 0.05 ? ` ☂${dayWidth >= AMOUNT ? ` ${rain.toFixed(1)} in` : ''}` : '';
+  return (dayWidth >= BOTH ? `${day.low}/${day.high}°` : `${day.low}°`) + wet;
 }
 
 interface UnknownProps {
@@ -153,6 +151,7 @@ function Unknown({ from, axis, visits }: UnknownProps) {
   const taken = visits.some((x) => x > left - 10 && x < left + 110);
   return (
     <span
+      aria-hidden="true"
       className={taken ? 'weather-unknown weather-unknown-late' : 'weather-unknown'}
       style={{ left, width: axis.width - left }}
     >

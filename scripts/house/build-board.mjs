@@ -1,3 +1,4 @@
+import { firstLoad, judgeFirstLoad } from './first-load.mjs';
 import { runNode } from './run.mjs';
 import { upToDate } from './up-to-date.mjs';
 
@@ -16,6 +17,7 @@ export function buildBoard(say) {
         ['node_modules/vite/bin/vite.js', 'build', '--config', 'board/vite.config.ts', '--logLevel', 'warn'],
         { quiet: true },
       );
+      say(judgeFirstLoad(firstLoad().kB).text);
     },
   );
 }

@@ -48,8 +48,11 @@ describe('the accessibility engine finds nothing', () => {
       const page = await stage.pageOf('office', screen);
       for (const [view, query] of [
         ['jobs', ''],
-        ['jobs-8-weeks', '?weeks=8'],
-        ['crews', '?rows=crew&weeks=4'],
+        ['jobs-8-weeks', '?days=56'],
+        ['jobs-a-season', '?days=91'],
+        ['jobs-a-day', '?days=1'],
+        ['jobs-narrowed', '?search=bed&kind=mason&only=conflicts'],
+        ['crews', '?rows=crew&days=28'],
         ['table', '?as=table'],
         ['far-away', '?from=2033-05-02'],
       ] as const) {

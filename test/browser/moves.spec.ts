@@ -69,14 +69,18 @@ describe('a phase is moved on the board', () => {
       await accept.press('Enter');
       const undo = move(page).getByRole('button', { name: 'Undo the move' });
       await undo.waitFor();
-      expect(await bar.getAttribute('aria-label')).not.toBe(before);
+      const said = [await bar.getAttribute('id'), before];
+      await page.waitForFunction(
+        ([id, label]) => document.getElementById(id ?? '')?.getAttribute('aria-label') !== label,
+        said,
+      );
       await keepScreen(page, 'move-accepted-desk');
       await undo.press('Enter');
       await page.getByText(/Done: Undo proposal/).waitFor();
       await move(page).waitFor({ state: 'detached' });
       await page.waitForFunction(
         ([id, label]) => document.getElementById(id ?? '')?.getAttribute('aria-label') === label,
-        [await bar.getAttribute('id'), before],
+        said,
       );
       await page.context().close();
     },
@@ -149,8 +153,11 @@ describe('a phase is moved on the board', () => {
       await page.locator('.bar-movable').first().waitFor();
       const bar = page.locator('.bar-movable').first();
       await bar.scrollIntoViewIfNeeded();
-      const box = (await bar.boundingBox()) ?? { x: 0, y: 0 };
-      const [x, y] = [box.x + 10, box.y + 22];
+      const grip = async () => {
+        const box = (await bar.boundingBox()) ?? { x: 0, y: 0 };
+        return { x: box.x + 10, y: box.y + 22 };
+      };
+      let { x, y } = await grip();
       const client = await page.context().newCDPSession(page);
       const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at = x) =>
         client.send('Input.dispatchTouchEvent', {
@@ -163,6 +170,8 @@ describe('a phase is moved on the board', () => {
       await touch('touchEnd');
       expect(await move(page).count()).toBe(0);
 
+      await bar.scrollIntoViewIfNeeded();
+      ({ x, y } = await grip());
       await touch('touchStart');
       await move(page).waitFor();
       for (const far of [20, 40, 60]) await touch('touchMove', x + far);

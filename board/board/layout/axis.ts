@@ -15,7 +15,7 @@ export interface Axis {
   readonly end: number;
   /** Distance from the left edge, in pixels; moments outside the days stand at the edges. */
   readonly x: (moment: number) => number;
-  /** The moment that stands at a distance from the left edge. */
+  /** The moment that stands at a distance from the left edge, in whole milliseconds. */
   readonly momentAt: (x: number) => number;
 }
 
@@ -37,7 +37,8 @@ export function makeAxis(days: readonly Day[], dayWidth: number): Axis {
     const index = Math.floor(distance / dayWidth);
     const day = days[index];
     if (!day) return distance < 0 ? start : end;
-    return day.start + (hoursAt(distance / dayWidth - index) / 24) * (day.end - day.start);
+    const hours = hoursAt(distance / dayWidth - index);
+    return Math.round(day.start + (hours / 24) * (day.end - day.start));
   };
   return { days, dayWidth, width: days.length * dayWidth, start, end, x, momentAt };
 }

@@ -8,6 +8,9 @@ import { type Extent, packLanes } from './lanes.js';
 import { LANE, MEASURES } from './measures.js';
 import type { BoardRow, RowsBy } from './rows.js';
 
+/** Under this width of a day a bar has no drawing, gates or name: they would not be seen. */
+export const PLAIN = 20;
+
 /** A phase where it is drawn. Distances are pixels from the left edge of the days and the top of the row. */
 export interface PlacedBar {
   readonly phase: BoardPhaseFragment;
@@ -20,6 +23,8 @@ export interface PlacedBar {
   /** Whether the phase goes on beyond the days shown. */
   readonly cutLeft: boolean;
   readonly cutRight: boolean;
+  /** Drawn as a plain stretch: days are too narrow for more. */
+  readonly plain: boolean;
   readonly name: string;
   readonly labelPlace: LabelPlace;
   readonly labelRoom: number;
@@ -36,8 +41,15 @@ export interface PlacedRow {
   readonly height: number;
 }
 
-/** Places the bars of a row under a strip of so many pixels; those outside the days are left out. */
-export function layOutRow(row: BoardRow, axis: Axis, now: number, by: RowsBy, strip = 0): PlacedRow {
+/** Places the bars of a row under a strip of so many pixels, in a row no lower than `least`; those outside the days are left out. */
+export function layOutRow(
+  row: BoardRow,
+  axis: Axis,
+  now: number,
+  by: RowsBy,
+  strip = 0,
+  least: number = MEASURES.leastRow,
+): PlacedRow {
   const seen = row.phases.flatMap((phase) => {
     const times = barTimes(phase, now);
     return times && touches(times, axis) ? [{ phase, times, ...reachOf(times, axis) }] : [];
@@ -59,16 +71,17 @@ export function layOutRow(row: BoardRow, axis: Axis, now: number, by: RowsBy, st
       top: firstLane + (lanes[index] ?? 0) * LANE,
       cutLeft: times.from < axis.start,
       cutRight: times.to > axis.end,
+      plain: axis.dayWidth < PLAIN,
       name,
-      labelPlace: placeLabel(name, { left, right: left + width }, nextLeft),
+      labelPlace: axis.dayWidth < PLAIN ? 'none' : placeLabel(name, { left, right: left + width }, nextLeft),
       labelRoom: nextLeft - right,
-      rule: ruleOf(phase, times, axis),
-      gates: gateMarks(phase.holdPoints),
+      rule: axis.dayWidth < PLAIN ? null : ruleOf(phase, times, axis),
+      gates: axis.dayWidth < PLAIN ? [] : gateMarks(phase.holdPoints),
       past: phase.state === 'started' ? Math.max(0, Math.min(width, axis.x(now) - left)) : 0,
     };
   });
   const height = firstLane + Math.max(1, count) * LANE + MEASURES.rowPadding;
-  return { row, bars, height: Math.max(height, MEASURES.leastRow) };
+  return { row, bars, height: Math.max(height, least) };
 }
 
 const touches = ({ from, to }: BarTimes, axis: Axis): boolean => to >= axis.start && from < axis.end;

@@ -26,25 +26,27 @@ const NO_CREW = 'none';
 
 /** A row for each job, in the order of the service. Dropped phases are not drawn. */
 export function rowsByJob(board: BoardData): BoardRow[] {
+  const phases = grouped(board, ({ job }) => job.id);
   return board.jobs.map((job) => ({
     id: job.id,
     title: job.name,
     note: `${job.site.address}, ${job.site.town}`,
     job,
-    phases: drawn(board).filter((phase) => phase.job.id === job.id),
+    phases: phases.get(job.id) ?? [],
   }));
 }
 
 /** A row for each crew, and a last one for waits and other phases that no crew works. */
 export function rowsByCrew(board: BoardData): BoardRow[] {
+  const phases = grouped(board, crewOf);
   const rows = board.crews.map((crew) => ({
     id: crew.id,
     title: crew.name,
     note: crew.trades.join(', '),
     job: null,
-    phases: drawn(board).filter((phase) => crewOf(phase) === crew.id),
+    phases: phases.get(crew.id) ?? [],
   }));
-  const rest = drawn(board).filter((phase) => crewOf(phase) === NO_CREW);
+  const rest = phases.get(NO_CREW) ?? [];
   return rest.length === 0
     ? rows
     : [...rows, { id: NO_CREW, title: 'No crew', note: 'waits and visits', job: null, phases: rest }];
@@ -55,5 +57,18 @@ export function crewOf(phase: BoardPhaseFragment): string {
   return phase.actualCrew?.id ?? phase.planned?.crew?.id ?? phase.commitment?.crew?.id ?? NO_CREW;
 }
 
-const drawn = (board: BoardData): readonly BoardPhaseFragment[] =>
-  board.phases.filter(({ state }) => state !== 'dropped');
+/** The phases that are drawn, by a name that each has. */
+function grouped(
+  { phases }: BoardData,
+  nameOf: (phase: BoardPhaseFragment) => string,
+): ReadonlyMap<string, readonly BoardPhaseFragment[]> {
+  const groups = new Map<string, BoardPhaseFragment[]>();
+  for (const phase of phases) {
+    if (phase.state === 'dropped') continue;
+    const name = nameOf(phase);
+    const group = groups.get(name);
+    if (group) group.push(phase);
+    else groups.set(name, [phase]);
+  }
+  return groups;
+}

@@ -12,10 +12,27 @@ export interface DayWeather {
   readonly rainInches: number | null;
 }
 
+type Timed = ForecastHour & { readonly moment: number };
+
+const timedHours = new WeakMap<readonly ForecastHour[], readonly Timed[]>();
+
+/** The hours of a forecast with their moments, read once: a board asks for hundreds of sites at every step. */
+function timed(hours: readonly ForecastHour[]): readonly Timed[] {
+  const known = timedHours.get(hours);
+  if (known) return known;
+  const made = hours
+    .map((hour) => ({ ...hour, moment: Date.parse(hour.at) }))
+    .sort((a, b) => a.moment - b.moment);
+  timedHours.set(hours, made);
+  return made;
+}
+
 /** Each day that the forecast covers; a day it does not reach is not in the map: unknown. */
 export function dayWeather(forecast: SiteForecast, days: readonly Day[]): ReadonlyMap<string, DayWeather> {
-  const hours = (forecast?.hours ?? []).map((hour) => ({ ...hour, moment: Date.parse(hour.at) }));
+  const hours = timed(forecast?.hours ?? []);
+  const [first, last] = [hours[0]?.moment ?? 0, hours.at(-1)?.moment ?? 0];
   const found = days.flatMap((day): DayWeather[] => {
+    if (day.end <= first || day.start > last) return [];
     const inDay = hours.filter(({ moment }) => moment >= day.start && moment < day.end);
     const temperatures = known(inDay, 'temperatureF');
     if (temperatures.length === 0) return [];

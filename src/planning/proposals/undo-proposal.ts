@@ -47,24 +47,27 @@ async function demandUndoable({ tx, ctx, now }: Change, proposal: Proposal): Pro
   };
   const { companyId } = ctx;
   const former = readFormer(proposal.former);
-  if (proposal.state !== 'accepted' || !former || !proposal.decidedAt)
+  const { decidedAt } = proposal;
+  if (proposal.state !== 'accepted' || !former || !decidedAt)
     return refuse(
       'Only a move, or what followed the plan in force, can be undone, and only while it is accepted. Try another move instead.',
     );
   const { planNumber } = await tx.company.findUniqueOrThrow({ where: { id: companyId } });
   const promisedSince = await tx.commitment.count({
-    where: { companyId, madeAt: { gt: proposal.decidedAt } },
+    where: { companyId, madeAt: { gt: decidedAt } },
   });
   if (planNumber !== proposal.acceptedPlan || promisedSince > 0)
     return refuse('The plan or its promises have gone on since. Try another move instead.');
   const begun = await tx.phase.count({
-    where: { companyId, id: { in: [...former.promised] }, state: { not: 'waiting' } },
+    where: { companyId, id: { in: [...former.promised] }, actualStart: { gt: decidedAt } },
   });
   if (begun > 0) return refuse('A phase that it moved has begun since. Try another move instead.');
-  if (former.promises.some(({ startAt }) => new Date(startAt) < now))
-    return refuse('A start that was promised before has passed. Promise or try a later one instead.');
+  // What was overdue when it gave way was no more than that.
+  const passed = (startAt: string) => new Date(startAt) < now && new Date(startAt) >= decidedAt;
+  if (former.promises.some(({ startAt }) => passed(startAt)))
+    return refuse('A start that was promised before has passed since. Promise or try a later one instead.');
   const stands = await tx.commitment.count({
-    where: { companyId, state: 'held', phaseId: { in: [...former.promised] }, madeAt: proposal.decidedAt },
+    where: { companyId, state: 'held', phaseId: { in: [...former.promised] }, madeAt: decidedAt },
   });
   if (stands < former.promised.length - withoutPlace(proposal))
     return refuse('A promise that it made has been taken back since. Try another move instead.');
