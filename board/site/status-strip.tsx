@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLive } from '../api/live.js';
+import { useOnline } from '../api/use-online.js';
 import { isWaiting, OutcomeLine } from '../sends/outcome-list.js';
 import { useSends } from '../sends/sends.js';
 import { momentWords } from '../time/moment-words.js';
@@ -14,13 +15,14 @@ interface StatusStripProps {
 /** Always in sight: whether there is a signal, how old the sheet is, and how much is unsent. */
 export function StatusStrip({ seenAt, zone }: StatusStripProps) {
   const { connected } = useLive();
+  const online = useOnline();
   const { sends, unsent, unreadable } = useSends();
   const [open, setOpen] = useState(false);
   const waiting = sends.filter(isWaiting);
   return (
     <section className="status-strip" aria-label="Signal and unsent changes">
       <p role="status">
-        {connected
+        {connected && online
           ? 'Live.'
           : `Not connected. ${seenAt === null ? 'Nothing seen yet.' : `As seen ${momentWords(seenAt, zone)}.`}`}
       </p>
