@@ -2092,6 +2092,7 @@ export type MarkPhaseMutation = {
     | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
     | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'CrewBusy'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'DesignBroken'; readonly code: string; readonly message: string }
     | { readonly __typename: 'EquipmentOut'; readonly code: string; readonly message: string }
     | {
         readonly __typename: 'FieldConflict';

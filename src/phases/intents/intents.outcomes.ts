@@ -11,6 +11,7 @@ import { IntentAnswer } from '../../platform/outcomes/intent-answer.js';
 import { outcomeUnion } from '../../platform/outcomes/outcome-union.js';
 import { BeforePredecessor } from '../errors/before-predecessor.js';
 import { CrewBusy } from '../errors/crew-busy.js';
+import { DesignBroken } from '../errors/design-broken.js';
 import { EquipmentOut } from '../errors/equipment-out.js';
 import { PredecessorUnfinished } from '../errors/predecessor-unfinished.js';
 import { WeatherHeld } from '../errors/weather-held.js';
@@ -35,6 +36,7 @@ export const MarkPhaseOutcome = outcomeUnion('MarkPhaseOutcome', PhaseSettled, [
   ClearanceMissing,
   ReadingMissing,
   HoldPointOpen,
+  DesignBroken,
   NeedsMissing,
   WeatherHeld,
   CrewBusy,
