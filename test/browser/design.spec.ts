@@ -78,4 +78,35 @@ describe('the design of a job', () => {
     },
     PATIENCE,
   );
+
+  // A CSS inch is 96 px, a point of PDF 1/72 in; Letter is 8.5 by 11 in. Sources: CSS Values and Units, ISO 32000, ANSI Y14.1.
+  it(
+    'prints on Letter with every drawing at its size on paper, whole on a sheet',
+    async () => {
+      const page = await stage.pageOf('office', DESK, `/jobs/${number}/design`);
+      await drawn(page);
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+      const boxes = [...pdf.matchAll(/\/MediaBox ?\[([\d. ]+)\]/g)].map(([, box = '']) => box.trim());
+      expect(boxes.length).toBeGreaterThanOrEqual(3);
+      expect(new Set(boxes)).toEqual(new Set(['0 0 612 792']));
+      await page.emulateMedia({ media: 'print' });
+      for (const image of await page.locator('figure.drawing img').all()) {
+        const source = decodeURIComponent((await image.getAttribute('src')) ?? '');
+        const [, width, height] = /width="([\d.]+)in" height="([\d.]+)in"/.exec(source) ?? [];
+        const [, , , inner] = (/viewBox="([^"]+)"/.exec(source)?.[1] ?? '').split(' ').map(Number);
+        const [, x1, x2] =
+          /class="rule"><line class="cut" x1="([-\d.]+)" y1="[-\d.]+" x2="([-\d.]+)"/.exec(source) ?? [];
+        const box = (await image.boundingBox())!;
+        expect(box.width / 96).toBeCloseTo(Number(width), 1);
+        expect(box.height / 96).toBeCloseTo(Number(height), 1);
+        expect(box.width / 96).toBeLessThanOrEqual(7.5);
+        expect(box.height / 96).toBeLessThanOrEqual(10);
+        // The stroke under the drawing is an inch of paper.
+        const perInch = box.height / 96 / (inner ?? NaN);
+        expect((Number(x2) - Number(x1)) * perInch).toBeCloseTo(1, 2);
+      }
+      await page.context().close();
+    },
+    PATIENCE,
+  );
 });
