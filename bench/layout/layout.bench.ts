@@ -1,9 +1,11 @@
-import { layCable } from '../../shared/heating/layout/lay-cable.js';
-import { randomSite } from '../../shared/heating/layout/testing/random-site.js';
+import { layCable, type LayoutOutcome } from '../../shared/heating/layout/lay-cable.js';
+import { fittingLength } from '../../shared/heating/layout/testing/fitting-length.js';
+import { randomSite, seeded } from '../../shared/heating/layout/testing/random-site.js';
 import type { SitePlan } from '../../shared/entry/geometry/site-plan.js';
 import { bench } from '../runner/bench.js';
 import { count } from '../runner/option.js';
 import { medianOf, once, rounded } from '../runner/timing.js';
+import { judgeLayout } from './judge/judge-layout.js';
 
 const CABLE = { watts: 3000, leastBend: 1, leastSpacing: 3, greatestSpacing: 12, coldLead: 240 };
 
@@ -29,48 +31,67 @@ function landing(squareFeet: number): SitePlan {
   };
 }
 
-/** Lays a landing at some 3.6 in and says whether every limit was kept. */
+/** Lays a landing at some 4 in and says whether every limit was kept. */
 const laid = (squareFeet: number): boolean =>
   layCable(landing(squareFeet), ['landing'], { ...CABLE, length: (squareFeet * 144) / 4 }).ok;
 
-/** Cable layouts: a small and a large landing, and random entries; those that no layout keeps every limit in are counted. */
+/** What is run next to the layouts: a set number of distances between places, a hundred thousand by a thousand. */
+function beside(): boolean {
+  let sum = 0;
+  for (let i = 0; i < 100_000; i++) for (let j = 0; j < 1000; j++) sum += Math.sqrt(i * i + j * j);
+  return sum > 0;
+}
+
+/** Lays a random entry with a set that it takes, and judges the layout; what is wrong with it, in words. */
+function judged(seed: number, times: number[]): string[] {
+  const site = randomSite(seed);
+  const length = fittingLength(site, seeded(seed + 1e6));
+  let outcome: LayoutOutcome | null = null;
+  times.push(once(() => (outcome = layCable(site.plan, site.areas, { ...site.cable, length }))));
+  const found = outcome as unknown as LayoutOutcome;
+  return found.ok ? judgeLayout(found.layout) : [found.message];
+}
+
+/** Cable layouts: a small and a large landing, and random entries, each judged by a geometry library. */
 export const layout = bench({
   name: 'layout',
-  says: 'cable layouts of 60 and 600 ft², and random entries, each laid with a set in the middle of what fits',
-  options: { entries: count('random entries', 1, 20), first: count('seed of the first one', 1, 1) },
+  says: 'cable layouts of 60 and 600 ft², and of random entries, each judged by a geometry library',
+  options: { entries: count('random entries', 1, 100), first: count('seed of the first one', 1, 1) },
   run({ entries, first }, progress) {
     let ok = true;
-    const small = medianOf(Array.from({ length: 5 }, () => once(() => (ok = laid(60) && ok))));
-    const large = once(() => (ok = laid(600) && ok));
-    const failed: number[] = [];
+    laid(60);
+    const measured = (run: () => boolean, times: number) =>
+      medianOf(Array.from({ length: times }, () => once(() => (ok = run() && ok))));
+    const yardstick = measured(beside, 3);
+    const small = measured(() => laid(60), 5);
+    const large = measured(() => laid(600), 3);
+    const failed: { seed: number; faults: string[] }[] = [];
     const times: number[] = [];
     for (let seed = first; seed < first + entries; seed++) {
-      const { plan, areas, cable } = randomSite(seed);
-      const probe = layCable(plan, areas, { ...cable, length: 1e6 });
-      const fits = probe.ok ? null : probe.fits;
-      let good = false;
-      if (fits) {
-        const length = fits.longest - (fits.longest - fits.shortest) / 4;
-        times.push(once(() => (good = layCable(plan, areas, { ...cable, length }).ok)));
-      }
-      if (!good) failed.push(seed);
-      if ((seed - first) % 50 === 49) progress(`${seed - first + 1} laid, ${failed.length} without a layout`);
+      const faults = judged(seed, times);
+      if (faults.length > 0) failed.push({ seed, faults });
+      if ((seed - first) % 50 === 49) progress(`${seed - first + 1} laid, ${failed.length} failing`);
     }
     const figures = {
+      yardstickMs: rounded(yardstick),
       small60Ms: rounded(small),
+      small60Ratio: rounded(small / yardstick),
       large600Ms: rounded(large),
+      large600Ratio: rounded(large / yardstick),
       entries,
-      medianMs: times.length === 0 ? null : rounded(medianOf(times)),
-      failedSeeds: failed,
+      medianMs: rounded(medianOf(times)),
+      slowestMs: rounded(Math.max(...times)),
+      failing: failed.length,
+      failed,
     };
     return {
       figures,
       text: [
-        `60 ft²: ${figures.small60Ms} ms; 600 ft²: ${figures.large600Ms} ms`,
-        `${entries} random entries: ${figures.medianMs ?? 'no'} ms in the middle; without a layout: ${failed.length}${failed.length > 0 ? ` (seeds ${failed.join(', ')})` : ''}`,
+        `60 ft²: ${figures.small60Ms} ms, 600 ft²: ${figures.large600Ms} ms; a hundred million distances next to them: ${figures.yardstickMs} ms (ratios ${figures.small60Ratio} and ${figures.large600Ratio})`,
+        `${entries} random entries: ${figures.medianMs} ms in the middle, ${figures.slowestMs} ms at most; failing: ${failed.length}`,
+        ...failed.map(({ seed, faults }) => `  seed ${seed}: ${faults.join('; ')}`),
       ].join('\n'),
-      // An entry without a layout was refused with what is wrong, not laid wrongly.
-      ok,
+      ok: ok && failed.length === 0,
     };
   },
 });

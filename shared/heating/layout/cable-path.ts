@@ -1,45 +1,55 @@
-import { direction, subtract, dot } from '../../entry/geometry/point.js';
+import { cross, direction, dot, subtract, type Point } from '../../entry/geometry/point.js';
 import type { LayoutCable } from './cable.js';
 import type { FieldChain } from './field.js';
 import { rounded } from './fillet.js';
-import { fieldLine, type LaidField } from './lay-field.js';
 import type { Piece, Place } from './path.js';
 import { apart } from './place.js';
 
 /** Bends at single corners are no wider than this, in, so that they stay inside the setbacks. */
 const USUAL_BEND = 1.5;
 
-/** A stretch between two runs is no longer than so many spacings. */
-const TURN_STRETCH = 1.6;
-
-/** The whole path through laid fields, from the cold joint to the end of the cable, with every corner rounded. */
+/**
+ * The whole path along the corners of each field's line and over the places between fields, from the cold joint to the
+ * end of the cable, with every corner rounded. Runs go back beside each other within `widest`, in.
+ */
 export function pathOf(
   chain: FieldChain,
-  laid: readonly LaidField[],
-  pullBacks: readonly number[],
+  lines: readonly (readonly Point[])[],
+  between: readonly Point[],
   cable: LayoutCable,
-  spacing: number,
+  widest: number,
 ): Piece[] {
   const line: Place[] = [];
-  chain.fields.forEach((field, i) => {
-    const points = fieldLine(laid[i]!, pullBacks[i]!);
+  chain.fields.forEach(({ level }, i) => {
+    const own = lines[i]!;
+    line.push(...own.map((p) => ({ ...p, z: level })));
     const passage = chain.passages[i];
-    // What lies on the shared line belongs to the passage.
-    const own = points.slice(i > 0 ? 1 : 0, passage ? -1 : undefined);
-    line.push(...own.map((p) => ({ ...p, z: field.level })));
     if (!passage || passage.chamfer === 0) return;
-    const edge = points[points.length - 1]!;
+    const edge = between[i]!;
     const out = direction(own[own.length - 1]!, edge);
     const c = passage.chamfer;
     line.push(
-      { x: edge.x - out.x * c, y: edge.y - out.y * c, z: field.level },
-      { ...edge, z: field.level - c },
+      { x: edge.x - out.x * c, y: edge.y - out.y * c, z: level },
+      { ...edge, z: level - c },
       { ...edge, z: chain.fields[i + 1]!.level },
     );
   });
+  const corners = withoutStraight(line);
   const turn = Math.max(cable.leastBend, USUAL_BEND);
-  // Only between two runs a bend may be as wide as it can: there it makes a half circle.
-  return rounded(withoutStraight(line), (stretch) => (stretch < TURN_STRETCH * spacing ? Infinity : turn));
+  const back = corners.map((_, i) => goesBack(corners, i, 1.6 * widest));
+  // Only where a run goes back beside itself a bend may be as wide as it can: there it makes a half circle.
+  return rounded(corners, (i) => (back[i] || back[i - 1] ? Infinity : turn));
+}
+
+/** Whether the line turns at corner i and at the next one, so that it goes back beside itself. */
+function goesBack(line: readonly Place[], i: number, within: number): boolean {
+  const [a, b, c, d] = [line[i - 1], line[i], line[i + 1], line[i + 2]];
+  if (!a || !b || !c || !d || apart(b, c) > within || a.z !== d.z || b.z !== c.z) return false;
+  const [into, on, out] = [subtract(b, a), subtract(c, b), subtract(d, c)];
+  return (
+    cross(into, on) * cross(on, out) > 0 &&
+    dot(into, out) < -0.8 * Math.hypot(into.x, into.y) * Math.hypot(out.x, out.y)
+  );
 }
 
 function withoutStraight(line: readonly Place[]): Place[] {
@@ -47,9 +57,7 @@ function withoutStraight(line: readonly Place[]): Place[] {
     const [a, b] = [line[i - 1], line[i + 1]];
     if (!a || !b || a.z !== p.z || b.z !== p.z) return true;
     const [u, v] = [subtract(p, a), subtract(b, p)];
-    return (
-      Math.abs(u.x * v.y - u.y * v.x) > 1e-6 * Math.hypot(u.x, u.y) * Math.hypot(v.x, v.y) || dot(u, v) < 0
-    );
+    return Math.abs(cross(u, v)) > 1e-6 * Math.hypot(u.x, u.y) * Math.hypot(v.x, v.y) || dot(u, v) < 0;
   });
 }
 

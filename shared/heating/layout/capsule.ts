@@ -1,4 +1,4 @@
-import type { Point } from '../../entry/geometry/point.js';
+import { distanceToLine, subtract, type Point } from '../../entry/geometry/point.js';
 
 /** All places within `radius` of the line from `a` to `b`, in: what a side, a post or a laid run keeps other runs out of. */
 export interface Capsule {
@@ -46,4 +46,21 @@ export function bandSpan(capsule: Capsule, y1: number, y2: number): Span | null 
   };
   const span: Span = [far(-1), far(1)];
   return Number.isNaN(span[0]) || Number.isNaN(span[1]) ? null : span;
+}
+
+/** How near the straight line from `p` to `q` comes to the line within a capsule, in. */
+export function gapBetween(p: Point, q: Point, { a, b }: Capsule): number {
+  const [u, v, w] = [subtract(q, p), subtract(b, a), subtract(a, p)];
+  const turn = u.x * v.y - u.y * v.x;
+  if (Math.abs(turn) > 1e-12) {
+    const t = (w.x * v.y - w.y * v.x) / turn;
+    const s = (w.x * u.y - w.y * u.x) / turn;
+    if (t >= 0 && t <= 1 && s >= 0 && s <= 1) return 0;
+  }
+  return Math.min(
+    distanceToLine(p, a, b),
+    distanceToLine(q, a, b),
+    distanceToLine(a, p, q),
+    distanceToLine(b, p, q),
+  );
 }

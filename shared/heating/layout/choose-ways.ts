@@ -1,133 +1,163 @@
-import { distance, distanceToLine, type Point } from '../../entry/geometry/point.js';
+import { direction, distance, distanceToLine, type Point } from '../../entry/geometry/point.js';
 import { closestSpacing, type LayoutCable } from './cable.js';
-import { pathOf } from './cable-path.js';
 import { crossings, type Crossing } from './crossings.js';
-import { NoWayThrough } from './fields-of.js';
+import type { Ringed } from './ringed.js';
 import type { Field, FieldChain } from './field.js';
-import { innerRing, type RingSide } from './inner-ring.js';
-import { fieldLine, layField, type FieldWay, type LaidField } from './lay-field.js';
-import { tightestBend } from './measure/bend-radius.js';
-import { closestRuns } from './measure/run-spacing.js';
-import { samplePath } from './measure/sample-path.js';
-import { bareness } from './score.js';
-import { acrossFrom, aroundObstacles, isClear, waysAround, type RingPlace } from './spine.js';
-import { zoneOf } from './zone.js';
+import { NoWayThrough } from './fields-of.js';
+import type { FieldEnd, FieldWay } from './fill/field-way.js';
+import { fillField, type Filling, type Taste } from './fill/fill-field.js';
+import { SPARE } from './fill/field-menu.js';
+import { piecesOf } from './fill/pieces-of.js';
+import type { RingSide } from './inner-ring.js';
+import type { LatticePlan } from './lattice/lattice-plan.js';
+import { slantedPlan, type Gate } from './lattice/slanted-plan.js';
+import { squarePlan } from './lattice/square-plan.js';
 
-/** A loop that is not tied straight to the spine is worse to lay; one that nothing reaches, much worse. */
-const TIED_ASIDE = 0.1;
-const LOST = 2;
-/** A way with a bend or a spacing outside the limits is taken only when there is no other. */
-const BROKEN = 100;
-
-interface Candidate {
-  readonly way: FieldWay;
+/** Ways through the fields up to one of them, and what they leave bare. */
+interface Route {
+  readonly ways: readonly (readonly FieldWay[])[];
+  readonly lines: readonly Point[];
+  readonly worth: number;
   readonly crossing: Crossing | null;
-  readonly score: number;
 }
 
-/** For every field in turn the way of filling it that leaves least bare at the spacing given. */
+/** What a route chose: ways for every field, the best first, and where the cable crosses from one to the next. */
+export interface Chosen {
+  readonly ways: readonly (readonly FieldWay[])[];
+  /** Places on the lines between fields. */
+  readonly lines: readonly Point[];
+  readonly taste: Taste;
+}
+
+/** Ends that are tried in the last field, the farthest from where the cable comes in first. */
+const LAST_ENDS = 4;
+const EXACT = 1e-3;
+
+/** For every field the ways of filling it that, together with the others', leave least bare at a pitch. */
 export function chooseWays(
   chain: FieldChain,
+  fields: readonly Ringed[],
   penetration: Point,
   cable: LayoutCable,
-  spacing: number,
-): FieldWay[] {
-  const rings = chain.fields.map((field) => ringOf(field));
-  const ways: FieldWay[] = [];
-  let start = startPlace(chain.fields[0]!, rings[0]!, penetration, cable);
-  let stub: Point[] = [];
-  chain.fields.forEach((field, i) => {
+  pitch: number,
+  taste: Taste,
+): Chosen {
+  let routes: Route[] = [{ ways: [], lines: [], worth: 0, crossing: null }];
+  fields.forEach((own, i) => {
     const passage = chain.passages[i];
-    const ends: (Crossing | RingPlace)[] = passage
-      ? crossings(field, rings[i]!, rings[i + 1]!, passage, cable.leastBend)
-      : farCorners(rings[i]!, start.at);
-    const best = candidates(field, rings[i]!, start, stub, ends, cable, spacing)
-      .filter(({ score }) => Number.isFinite(score))
-      .sort((a, b) => a.score - b.score)[0];
-    if (!best) {
+    const outs = passage ? crossings(own, fields[i + 1]!, passage, closestSpacing(cable)) : [null];
+    const next: Route[] = [];
+    for (const out of outs) {
+      const best = routes
+        .map((route) => through(route, own, penetration, out, cable, pitch, taste))
+        .filter((route) => route !== null)
+        .sort((a, b) => a.worth - b.worth)[0];
+      if (best) next.push(best);
+    }
+    if (next.length === 0) {
       throw new NoWayThrough(
-        `no way for the cable through "${field.key}" between its setbacks and keep-outs; widen it, or move what stands in the way`,
+        `no way for the cable through "${own.field.key}" between its setbacks and keep-outs; widen it, or move what stands in the way`,
       );
     }
-    ways.push(best.way);
-    if (best.crossing) {
-      start = best.crossing.to;
-      stub = [best.crossing.line];
-    }
+    routes = next;
   });
-  return ways;
+  const { ways, lines } = routes.sort((a, b) => a.worth - b.worth)[0]!;
+  return { ways, lines, taste };
 }
 
-function ringOf(field: Field): RingSide[] {
-  const ring = innerRing(field.sides);
-  if (!ring) throw new NoWayThrough(`the setbacks leave nothing of "${field.key}"; it is too narrow to heat`);
-  return ring;
-}
-
-/** Where the heated length begins: straight in from the sleeve. */
-function startPlace(field: Field, ring: readonly RingSide[], p: Point, cable: LayoutCable): RingPlace {
-  const nearest = field.sides
-    .map((side, i) => ({ i, away: distanceToLine(p, side.a, side.b) }))
-    .sort((a, b) => a.away - b.away);
-  for (const { i } of nearest) {
-    const place = acrossFrom(ring, i, p, closestSpacing(cable));
-    if (place) return place;
+/** A route carried on through one field to where it leaves it, or to where the cable ends; null when there is none. */
+function through(
+  route: Route,
+  { field, ring, gap }: Ringed,
+  penetration: Point,
+  out: Crossing | null,
+  cable: LayoutCable,
+  pitch: number,
+  taste: Taste,
+): Route | null {
+  const from: FieldEnd = route.crossing
+    ? { at: route.crossing.to.at, reach: EXACT, beyond: route.crossing.line, goesOn: true }
+    : { at: footOf(ring, penetration), reach: Infinity, beyond: penetration, goesOn: false };
+  const ends: FieldEnd[] = out
+    ? [{ at: out.from.at, reach: EXACT, beyond: out.line, goesOn: true }]
+    : farCorners(ring, from.at).map((at) => ({ at, reach: Infinity, beyond: null, goesOn: false }));
+  const gates: Gate[] = [...(route.crossing ? [route.crossing.to] : []), ...(out ? [out.from] : [])];
+  const plan = planOf(field, ring, gates, closestSpacing(cable));
+  const found: { way: FieldWay; filling: Filling }[] = [];
+  for (const to of ends) {
+    for (const hand of [1, -1] as const) {
+      for (const runs of ['rows', 'columns'] as const) {
+        const way: FieldWay = { plan, from, to, hand, runs };
+        const filling = fillField(way, pitch, taste);
+        if (filling) found.push({ way, filling });
+      }
+    }
   }
-  throw new NoWayThrough(`the setbacks leave nothing of "${field.key}"; it is too narrow to heat`);
+  found.sort((p, q) => p.filling.worth - q.filling.worth);
+  const even = found.find(
+    ({ way, filling }) => gap(piecesOf(way, filling.line, filling.gap)) <= cable.greatestSpacing - SPARE,
+  );
+  const best = even ?? found[0];
+  if (best === undefined) return null;
+  // Where the cable ends is free: at other spacings another corner may be better.
+  const others = out
+    ? []
+    : found.filter(
+        ({ way: { to } }, i) => to !== best.way.to && found.findIndex((one) => one.way.to === to) === i,
+      );
+  return {
+    ways: [...route.ways, [best, ...others].slice(0, ALTERNATIVES).map(({ way }) => way)],
+    lines: out ? [...route.lines, out.line] : route.lines,
+    worth: route.worth + best.filling.worth + (even ? 0 : UNEVEN),
+    crossing: out,
+  };
+}
+
+/** So many ways of ending the cable are kept. */
+const ALTERNATIVES = 3;
+/** A field with a gap too wide is worse than any number of bare nodes. */
+const UNEVEN = 1e4;
+
+function planOf(
+  field: Field,
+  ring: readonly RingSide[],
+  gates: readonly Gate[],
+  closest: number,
+): LatticePlan {
+  const square = ring.every(({ a, b }, i) => {
+    const next = ring[(i + 1) % ring.length]!;
+    const [u, v] = [direction(a, b), direction(next.a, next.b)];
+    return Math.abs(u.x * v.x + u.y * v.y) < 1e-9 || Math.abs(u.x * v.y - u.y * v.x) < 1e-9;
+  });
+  const slanted = square ? null : slantedPlan(field, ring, gates, closest);
+  if (slanted) return slanted;
+  const along = gates[gates.length - 1]?.on ?? longest(ring);
+  const { a, b } = ring[along]!;
+  const angle = Math.atan2(b.y - a.y, b.x - a.x);
+  const places = gates.map(({ at }) => at);
+  const plan = squarePlan(field, ring, places, angle, closest);
+  return plan.columns.cuts.length > 1 ? plan : squarePlan(field, ring, places, angle + Math.PI / 2, closest);
+}
+
+const longest = (ring: readonly RingSide[]): number =>
+  ring.reduce((best, { a, b }, i) => (distance(a, b) > distance(ring[best]!.a, ring[best]!.b) ? i : best), 0);
+
+/** The place of the ring nearest to the sleeve. */
+function footOf(ring: readonly RingSide[], p: Point): Point {
+  let best: { at: Point; away: number } | null = null;
+  for (const { a, b } of ring) {
+    const away = distanceToLine(p, a, b);
+    if (best && away >= best.away) continue;
+    const u = direction(a, b);
+    const part = Math.min(distance(a, b), Math.max(0, (p.x - a.x) * u.x + (p.y - a.y) * u.y));
+    best = { at: { x: a.x + u.x * part, y: a.y + u.y * part }, away };
+  }
+  return best!.at;
 }
 
 /** Corners of the ring, the farther ones first: where a cable that goes nowhere else may end. */
-const farCorners = (ring: readonly RingSide[], from: Point): RingPlace[] =>
+const farCorners = (ring: readonly RingSide[], from: Point): Point[] =>
   ring
-    .map(({ a }, on) => ({ at: a, on }))
-    .sort((p, q) => distance(q.at, from) - distance(p.at, from))
-    .slice(0, 3);
-
-function candidates(
-  field: Field,
-  ring: readonly RingSide[],
-  start: RingPlace,
-  stub: readonly Point[],
-  ends: readonly (Crossing | RingPlace)[],
-  cable: LayoutCable,
-  spacing: number,
-): Candidate[] {
-  const least = closestSpacing(cable);
-  const obstacles = zoneOf(field, 0, least).obstacles;
-  const keepOuts = obstacles.slice(field.sides.length);
-  const angles = runDirections(field);
-  return ends.flatMap((end) => {
-    const crossing = 'line' in end ? end : null;
-    const place = 'line' in end ? end.from : end;
-    return waysAround(ring, start, place).flatMap((way, hand) => {
-      const spine = aroundObstacles(way, hand === 0 ? 1 : -1, keepOuts, cable.leastBend);
-      if (!isClear(spine, obstacles)) return [];
-      const full = [...stub, ...spine, ...(crossing ? [crossing.line] : [])];
-      return angles.map((angle): Candidate => {
-        const choice: FieldWay = { spine: full, angle };
-        const laid = layField(field, choice, spacing, least, cable.greatestSpacing);
-        const aside = laid.weave.ties.filter((tie) => !('hanging' in tie)).length;
-        const score = bareness(field, fieldLine(laid, 0), spacing, least);
-        const broken = breaksLimits(field, laid, cable, spacing) ? BROKEN : 0;
-        return { way: choice, crossing, score: broken + score + TIED_ASIDE * aside + LOST * laid.weave.lost };
-      });
-    });
-  });
-}
-
-/** Whether the cable of a field alone bends too tightly or comes too near to itself. */
-function breaksLimits(field: Field, laid: LaidField, cable: LayoutCable, spacing: number): boolean {
-  const pieces = pathOf({ fields: [field], passages: [] }, [laid], [0], cable, spacing);
-  if (tightestBend(pieces) < cable.leastBend - 0.02) return true;
-  const close = closestRuns(samplePath(pieces, 0.5), cable.leastSpacing, 2 * cable.leastSpacing);
-  return close !== null && close.apart < closestSpacing(cable) - 0.02;
-}
-
-/** Runs along the longest side, or square to it. */
-function runDirections({ sides }: Field): number[] {
-  const longest = sides.reduce((best, side) =>
-    distance(side.a, side.b) > distance(best.a, best.b) ? side : best,
-  );
-  const angle = -Math.atan2(longest.b.y - longest.a.y, longest.b.x - longest.a.x);
-  return [angle, angle + Math.PI / 2];
-}
+    .map(({ a }) => a)
+    .sort((p, q) => distance(q, from) - distance(p, from))
+    .slice(0, LAST_ENDS);

@@ -1,6 +1,6 @@
-import { inside, sides as sidesOf, signedArea, type Outline } from '../../entry/geometry/outline.js';
-import { between, distance, type Point } from '../../entry/geometry/point.js';
-import type { SitePlan, Surface } from '../../entry/geometry/site-plan.js';
+import { inside, sides as sidesOf, signedArea, touch, type Outline } from '../../entry/geometry/outline.js';
+import { distanceToLine, type Point } from '../../entry/geometry/point.js';
+import type { KeepOut, SitePlan, Surface } from '../../entry/geometry/site-plan.js';
 import { sharedStretch, splitAtJoint, type KeptSide } from '../../entry/geometry/split-at-joint.js';
 import { treads } from '../../entry/geometry/treads.js';
 import { walkLegs } from '../../entry/geometry/walk-legs.js';
@@ -25,9 +25,7 @@ export function fieldsOf(plan: SitePlan, areaKeys: readonly string[], cable: Lay
       areaKey: surface.key,
       kind: surface.kind === 'flight' ? 'tread' : surface.kind,
       sides,
-      keepOuts: surface.keepOuts.filter((out) =>
-        isOn(sides, out.kind === 'round' ? out.centre : out.outline[0]!),
-      ),
+      keepOuts: surface.keepOuts.filter((out) => reachesInto(sides, out)),
       level: surface.kind === 'flight' ? level - (i + 1) * surface.riser : level,
     }));
     if (areaKeys.includes(surface.key)) fields.push(...parts);
@@ -76,7 +74,7 @@ function inTurn(
   const split = splitAtJoint(part, joint, setback);
   if (!split) return [part];
   const far = (sides: readonly KeptSide[]) =>
-    Math.min(...sides.map(({ a, b }) => distance(between(a, b, 0.5), source)));
+    isOn(sides, source) ? 0 : Math.min(...sides.map(({ a, b }) => distanceToLine(source, a, b)));
   return far(split[0]) <= far(split[1]) ? [...split] : [split[1], split[0]];
 }
 
@@ -90,6 +88,23 @@ const isOn = (sides: readonly KeptSide[], p: Point): boolean =>
     sides.map(({ a }) => a),
     p,
   );
+
+/** Whether a keep-out, with what it holds free, lies on a part of a surface: one near a joint may lie on both. */
+function reachesInto(sides: readonly KeptSide[], out: KeepOut): boolean {
+  const corners = sides.map(({ a }) => a);
+  const near = ({ a, b }: KeptSide): number =>
+    out.kind === 'round'
+      ? distanceToLine(out.centre, a, b) - out.radius
+      : Math.min(
+          ...sidesOf(out.outline).map(([p, q]) => (touch(a, b, p, q) ? 0 : Infinity)),
+          ...out.outline.map((p) => distanceToLine(p, a, b)),
+          ...sidesOf(out.outline).map(([p, q]) => distanceToLine(a, p, q)),
+        );
+  return (
+    inside(corners, out.kind === 'round' ? out.centre : out.outline[0]!) ||
+    sides.some((side) => near(side) < out.clearance)
+  );
+}
 
 function middle(sides: readonly KeptSide[]): Point | null {
   if (sides.length === 0) return null;

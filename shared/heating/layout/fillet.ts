@@ -17,9 +17,9 @@ const STRAIGHT = 1e-6;
 
 /**
  * A line with corners, rounded: every corner gets the largest bend for which its two stretches have room, halves shared with
- * the corners beside it so that two corners of a half turn become one half circle, up to `widest(shortest stretch beside it)`.
+ * the corners beside it so that two corners of a half turn become one half circle, up to `widest(number of the corner)`.
  */
-export function rounded(line: readonly Place[], widest: (stretch: number) => number): Piece[] {
+export function rounded(line: readonly Place[], widest: (corner: number) => number): Piece[] {
   const corners = line.map((at, i) => cornerAt(line, i, at));
   const lengths = line.slice(1).map((b, i) => apart(line[i]!, b));
   const shares = lengths.map((length, i) => {
@@ -31,8 +31,7 @@ export function rounded(line: readonly Place[], widest: (stretch: number) => num
   for (let i = 1; i + 1 < line.length; i++) {
     const corner = corners[i]!;
     if (corner.tangent === 0) continue;
-    const stretch = Math.min(lengths[i - 1]!, lengths[i]!);
-    const radius = Math.min(shares[i - 1]!, shares[i]!, widest(stretch));
+    const radius = Math.min(shares[i - 1]!, shares[i]!, widest(i));
     const arc = bend(corner, radius);
     const start = plus(corner.at, times(corner.into, -radius * corner.tangent));
     if (apart(from, start) > 1e-9) pieces.push({ kind: 'straight', from, to: start });

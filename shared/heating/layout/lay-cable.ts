@@ -2,7 +2,6 @@ import { signedArea } from '../../entry/geometry/outline.js';
 import { distance, type Point } from '../../entry/geometry/point.js';
 import type { SitePlan } from '../../entry/geometry/site-plan.js';
 import { closestSpacing, type LayoutCable } from './cable.js';
-import { chooseWays } from './choose-ways.js';
 import type { FieldChain } from './field.js';
 import { fieldsOf, NoWayThrough } from './fields-of.js';
 import { innerRing } from './inner-ring.js';
@@ -12,7 +11,8 @@ import { samplePath } from './measure/sample-path.js';
 import type { Piece } from './path.js';
 import { placeSensor, type SensorPlace } from './place-sensor.js';
 import { rangeThatFits, sayMisfit, type FitRange } from './range-that-fits.js';
-import { Layer, solveLength } from './solve-length.js';
+import { Layers } from './layers.js';
+import { solveAnyhow, solveLength } from './solve-length.js';
 
 /** A layout that keeps every limit, with what was measured of it. */
 export interface CableLayout {
@@ -47,31 +47,35 @@ export function layCable(plan: SitePlan, areaKeys: readonly string[], cable: Lay
   }
 }
 
-/** Spacings, as parts of the likely one, at which ways through the fields are chosen, until one keeps every limit. */
-const TRIALS = [1, 0.94, 1.07, 0.88];
+/** Parts of the likely spacing for which ways are chosen when no others take the label's length. */
+const MORE = [0.9, 1.12, 0.8, 1.25];
 
 function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutcome {
+  const layers = new Layers(chain, plan.penetration, cable);
   const likely = likelySpacing(chain, cable);
   let broken: string[] = [];
-  let fits: FitRange | null = null;
-  for (const part of TRIALS) {
-    const spacing = Math.max(closestSpacing(cable), likely * part);
-    const layer = new Layer(chain, chooseWays(chain, plan.penetration, cable, spacing), cable);
-    const solved = solveLength(layer);
-    if (solved) {
-      const measure = measureLayout(chain, solved.pieces, cable);
-      const faults = faultsOf(measure, cable);
-      if (faults.length === 0)
-        return { ok: true, layout: finished(plan, chain, cable, solved.pieces, measure) };
-      broken = faults;
+  const tried = (pieces: Piece[] | null): LayoutOutcome | null => {
+    if (!pieces) return null;
+    const measure = measureLayout(chain, pieces, cable);
+    const faults = faultsOf(measure, cable);
+    if (faults.length === 0) return { ok: true, layout: finished(plan, chain, cable, pieces, measure) };
+    broken = faults;
+    return null;
+  };
+  const neat = tried(solveLength(layers.neat(likely)));
+  if (neat) return neat;
+  // What the ways chosen for the likely spacing do not take, others may; what fits is what they take.
+  const standing = layers.standing();
+  const fits = rangeThatFits(standing);
+  const inside = cable.length <= fits.longest * 1.02 && cable.length >= fits.shortest * 0.8;
+  const more = inside ? MORE.map((part) => () => layers.neat(likely * part)) : [];
+  for (const layer of [...standing.map((one) => () => one), ...more]) {
+    for (const pieces of solveAnyhow(layer())) {
+      const outcome = tried(pieces);
+      if (outcome) return outcome;
     }
-    // A set that keeps no limit though it fits may do so along other ways; what fits is asked for once at the end.
-    if (broken.length > 0 && part !== TRIALS[TRIALS.length - 1]) continue;
-    fits = wider(fits, rangeThatFits(layer));
-    if (cable.length > fits.longest * 1.1 || cable.length < fits.shortest / 1.1) break;
   }
-  if (fits !== null && (cable.length > fits.longest || cable.length < fits.shortest))
-    return { ok: false, ...sayMisfit(cable, fits), fits };
+  if (broken.length === 0) return { ok: false, ...sayMisfit(cable, fits), fits };
   return {
     ok: false,
     code: 'limitsBroken',
@@ -79,11 +83,6 @@ function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutco
     fits,
   };
 }
-
-const wider = (one: FitRange | null, other: FitRange): FitRange =>
-  one === null
-    ? other
-    : { shortest: Math.min(one.shortest, other.shortest), longest: Math.max(one.longest, other.longest) };
 
 function finished(
   plan: SitePlan,

@@ -2,16 +2,12 @@ import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { bandSpan } from './capsule.js';
 import { chamferFor, roomAtNosing } from './chamfer.js';
-import { detour } from './detour.js';
 import { rounded } from './fillet.js';
 import { innerRing } from './inner-ring.js';
-import { findOpening } from './join-loops.js';
 import { tightestBend } from './measure/bend-radius.js';
 import { closestRuns } from './measure/run-spacing.js';
 import { samplePath } from './measure/sample-path.js';
 import { cutToLength, pathLength } from './cable-path.js';
-import { PointGrid } from './point-grid.js';
-import { splice, straightened } from './splice.js';
 
 const place = (x: number, y: number, z = 0) => ({ x, y, z });
 const far = () => Infinity;
@@ -131,6 +127,25 @@ describe('the line along the setbacks', () => {
     ]);
   });
 
+  it('steps over where two sides in one line keep different widths, clear of the wider one', () => {
+    const ring = innerRing([
+      side(0, 0, 60, 0, 3),
+      side(60, 0, 60, 40, 3),
+      side(60, 40, 30, 40, 3),
+      side(30, 40, 0, 40, 2),
+      side(0, 40, 0, 0, 3),
+    ])!;
+    expect(ring.map(({ a }) => [a.x, a.y])).toEqual([
+      [3, 3],
+      [57, 3],
+      [57, 37],
+      [27, 37],
+      [27, 38],
+      [3, 38],
+    ]);
+    expect(ring.filter((one) => one.side === -1)).toHaveLength(1);
+  });
+
   it('is nothing when the setbacks meet', () => {
     expect(
       innerRing([side(0, 0, 60, 0, 3), side(60, 0, 60, 5, 3), side(60, 5, 0, 5, 3), side(0, 5, 0, 0, 3)]),
@@ -138,75 +153,13 @@ describe('the line along the setbacks', () => {
   });
 });
 
-describe('leading around a post', () => {
-  it('steps aside by no less than two bends, and not at all when nothing stands there', () => {
-    const post = { a: { x: 20, y: 1 }, b: { x: 20, y: 1 }, radius: 2 };
-    const way = detour({ x: 0, y: 0 }, { x: 40, y: 0 }, [post], 1);
-    expect(way.map(({ x, y }) => [x, y])).toEqual([
-      [0, 0],
-      [18, 0],
-      [18, 3],
-      [22, 3],
-      [22, 0],
-      [40, 0],
-    ]);
-    expect(detour({ x: 0, y: 0 }, { x: 40, y: 0 }, [post], 2)[2]!.y).toBe(4);
-    expect(detour({ x: 0, y: 9 }, { x: 40, y: 9 }, [post], 1)).toHaveLength(2);
-  });
-});
-
-describe('splicing', () => {
-  const line = [
-    { x: 0, y: 0 },
-    { x: 10, y: 0 },
-  ];
-  it('leads a line along another way, whichever end comes first', () => {
-    const way = [
-      { x: 3, y: 5 },
-      { x: 6, y: 5 },
-    ];
-    const once = splice(line, { x: 3, y: 0 }, { x: 6, y: 0 }, way)!;
-    expect(once.map(({ x }) => x)).toEqual([0, 3, 3, 6, 6, 10]);
-    expect(splice([...line].reverse(), { x: 3, y: 0 }, { x: 6, y: 0 }, way)!.map(({ x }) => x)).toEqual([
-      10, 6, 6, 3, 3, 0,
-    ]);
-  });
-  it('finds no place beside the line', () =>
-    expect(splice(line, { x: 3, y: 1 }, { x: 6, y: 1 }, [])).toBeNull());
-  it('takes out what is straight and keeps what turns back', () => {
-    expect(
-      straightened([
-        { x: 0, y: 0 },
-        { x: 4, y: 0 },
-        { x: 10, y: 0 },
-      ]),
-    ).toHaveLength(2);
-    expect(
-      straightened([
-        { x: 0, y: 0 },
-        { x: 4, y: 0 },
-        { x: 2, y: 0 },
-      ]),
-    ).toHaveLength(3);
-  });
-});
-
-describe('a place to join two rows', () => {
-  const row = (y: number, opened: [number, number][] = []) => ({ y, span: [0, 30] as const, opened });
-  it('stays away from ends and from what is opened already', () => {
-    expect(findOpening(row(0), row(3), 3, 4)).toEqual({ from: 4, to: 7 });
-    expect(findOpening(row(0, [[4, 7]]), row(3), 3, 4)).toEqual({ from: 11, to: 14 });
-    expect(findOpening(row(0, [[4, 20]]), row(3), 3, 4)).toBeNull();
-  });
-});
-
 describe('measuring a path', () => {
   it('finds how near runs come, not how near the cable is to itself along a bend', () => {
     const line = [place(0, 0), place(40, 0), place(40, 3), place(0, 3), place(0, 5.5), place(40, 5.5)];
     const found = closestRuns(samplePath(rounded(line, far), 0.1), 2.5, 6);
-    expect(found!.apart).toBeCloseTo(2.5, 1);
+    expect(found).toBeCloseTo(2.5, 1);
     const single = samplePath(rounded([place(0, 0), place(40, 0), place(40, 30)], far), 0.1);
-    expect(closestRuns(single, 3, 3)).toBeNull();
+    expect(closestRuns(single, 3, 3)).toBe(Infinity);
   });
 
   it('sees a break in direction as no bend at all', () => {
@@ -223,20 +176,5 @@ describe('measuring a path', () => {
     for (const over of [0.5, 9, 10.3, 12.9, 15]) {
       expect(pathLength(cutToLength(pieces, over))).toBeCloseTo(pathLength(pieces) - over, 9);
     }
-  });
-});
-
-describe('finding the nearest point', () => {
-  it('agrees with looking at all of them', () => {
-    const coordinate = fc.double({ min: -50, max: 50, noNaN: true });
-    const point = fc.record({ x: coordinate, y: coordinate });
-    fc.assert(
-      fc.property(fc.array(point, { minLength: 1, maxLength: 40 }), point, (points, p) => {
-        const grid = new PointGrid(3);
-        points.forEach((q) => grid.put(q));
-        const least = Math.min(...points.map((q) => Math.hypot(p.x - q.x, p.y - q.y)));
-        expect(grid.nearest(p)).toBeCloseTo(least, 9);
-      }),
-    );
   });
 });

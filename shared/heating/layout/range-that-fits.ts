@@ -1,8 +1,5 @@
 import { closestSpacing, type LayoutCable } from './cable.js';
-import { pathLength } from './cable-path.js';
-import { samplePath } from './measure/sample-path.js';
-import { widestGap } from './measure/widest-gap.js';
-import type { Layer } from './solve-length.js';
+import type { Layer } from './layer.js';
 
 /** Label lengths that surfaces take within the limits of a cable, in. */
 export interface FitRange {
@@ -10,25 +7,24 @@ export interface FitRange {
   readonly longest: number;
 }
 
-const GROWTH = 1.12;
-
-/** The longest set at the closest spacing; the shortest at the widest that leaves no gap over the greatest. */
-export function rangeThatFits(layer: Layer): FitRange {
-  const { cable, chain } = layer;
-  const longest = layer.lengthAt(closestSpacing(cable));
+/**
+ * From the longest set, at the closest spacing, down to where the next wider spacings would leave lengths out that
+ * nothing drawn in makes up for. What any of the layers takes counts.
+ */
+export function rangeThatFits(layers: readonly Layer[]): FitRange {
+  const spreads = layers.flatMap((layer) => layer.spreads()).sort((p, q) => q.full - p.full);
+  if (spreads.length === 0) return { shortest: 0, longest: 0 };
+  const longest = spreads[0]!.full;
   let shortest = longest;
-  for (let spacing = closestSpacing(cable); spacing <= cable.greatestSpacing; spacing *= GROWTH) {
-    const pieces = layer.path(chain.fields.map(() => spacing));
-    const length = pathLength(pieces);
-    if (length >= shortest) continue;
-    const samples = samplePath(pieces, 0.5);
-    const least = closestSpacing(cable);
-    if (chain.fields.some((field) => widestGap(field, samples, least, 1).across > cable.greatestSpacing))
-      break;
-    shortest = length;
+  for (const spread of spreads) {
+    if (spread.full < shortest - HAIR) break;
+    shortest = Math.min(shortest, spread.least);
   }
   return { shortest, longest };
 }
+
+/** A hole this narrow is none, in. */
+const HAIR = 0.01;
 
 /** Says by how much a set does not fit, and what would. */
 export function sayMisfit(

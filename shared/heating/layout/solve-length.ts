@@ -1,135 +1,72 @@
-import { closestSpacing, type LayoutCable } from './cable.js';
-import { cutToLength, pathLength, pathOf } from './cable-path.js';
-import type { FieldChain } from './field.js';
-import { layField, type FieldWay, type LaidField } from './lay-field.js';
+import { cutToLength, pathLength } from './cable-path.js';
+import type { Serving } from './fill/field-menu.js';
+import type { Layer, Spread } from './layer.js';
 import type { Piece } from './path.js';
 
-/** A path of exactly the label's length. */
-export interface SolvedPath {
-  readonly pieces: readonly Piece[];
-  /** Spacing asked for in each field, in; it never falls from one field to the next. */
-  readonly spacings: readonly number[];
-  readonly laid: readonly LaidField[];
+/**
+ * Uses the label's length to the inch. Of all spacings the widest is taken that still takes all of the cable; it opens
+ * field by field from the end. What is over is drawn in at half turns, from the end too, and what is still left is taken off the last
+ * run. Null when no spacing takes exactly the label's length so.
+ */
+export function solveLength(layer: Layer): Piece[] | null {
+  const { length } = layer.cable;
+  const takes = (step: number) => (layer.spread(step, Infinity)?.full ?? 0) >= length;
+  if (!takes(0)) return null;
+  let [low, high] = [0, layer.steps];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (takes(middle)) low = middle;
+    else high = middle;
+  }
+  for (const step of [low, low + 1, low - 1]) {
+    if (step < 0 || step >= layer.steps) continue;
+    for (let opened = 0; opened <= layer.chain.fields.length; opened++) {
+      const spread = layer.spread(step, opened);
+      if (spread && fits(spread, length)) return drawIn(layer, spread, length);
+    }
+  }
+  return null;
 }
-
-/** Lays fields at given spacings and remembers what it laid: the search asks for the same again and again. */
-export class Layer {
-  private readonly known = new Map<string, LaidField>();
-
-  constructor(
-    readonly chain: FieldChain,
-    readonly ways: readonly FieldWay[],
-    readonly cable: LayoutCable,
-  ) {}
-
-  lay(spacings: readonly number[]): LaidField[] {
-    return this.chain.fields.map((field, i) => {
-      const spacing = spacings[i]!;
-      const key = `${i} ${spacing}`;
-      const known = this.known.get(key);
-      if (known) return known;
-      const laid = layField(
-        field,
-        this.ways[i]!,
-        spacing,
-        closestSpacing(this.cable),
-        this.cable.greatestSpacing,
-      );
-      this.known.set(key, laid);
-      return laid;
-    });
-  }
-
-  path(spacings: readonly number[], pullBacks?: readonly number[]): Piece[] {
-    return pathOf(
-      this.chain,
-      this.lay(spacings),
-      pullBacks ?? spacings.map(() => 0),
-      this.cable,
-      Math.max(...spacings),
-    );
-  }
-
-  /** Length at one spacing throughout, in. */
-  lengthAt(spacing: number): number {
-    return pathLength(this.path(this.chain.fields.map(() => spacing)));
-  }
-}
-
-/** Growth of the spacing from one trial to the next while a spacing that takes too little cable is looked for. */
-const GROWTH = 1.03;
 
 /**
- * Uses the label's length to the inch. The widest even spacing that still takes all of it is found first; then the
- * spacing opens field by field from the end as long as it does; then loops are drawn in from their closed ends, from
- * the end too; what is then left over is taken off the last run. Null when the closest spacing takes less than the label
- * has, or the greatest more.
+ * As `solveLength`, but all spacings that take the label's length, the widest first: lengths do not fall quite evenly from
+ * one to the next.
  */
-export function solveLength(layer: Layer): SolvedPath | null {
-  const { cable } = layer;
-  const [closest, greatest] = [closestSpacing(cable), cable.greatestSpacing];
-  if (layer.lengthAt(closest) < cable.length) return null;
-  let tight = closest;
-  let open = closest;
-  while (layer.lengthAt(open) >= cable.length) {
-    if (open >= greatest) return null;
-    tight = open;
-    open = Math.min(greatest, open * GROWTH);
-  }
-  for (let k = 0; k < 12; k++) {
-    const half = (tight + open) / 2;
-    if (layer.lengthAt(half) >= cable.length) tight = half;
-    else open = half;
-  }
-  return drawnIn(layer, openedFromTheEnd(layer, tight));
+export function* solveAnyhow(layer: Layer): Generator<Piece[]> {
+  const { length } = layer.cable;
+  for (const spread of layer.spreads().reverse())
+    if (fits(spread, length)) yield drawIn(layer, spread, length);
 }
 
-/** Trials by which a field's spacing is opened, as a factor. */
-const OPENINGS = [1, 1.02, 1.04, 1.06, 1.08, 1.1, 1.13, 1.16, 1.2, 1.25];
+const fits = (spread: Spread, length: number): boolean => spread.full >= length && spread.least <= length;
 
-/** Opens field after field from the end, each by what leaves the least cable over. */
-function openedFromTheEnd(layer: Layer, spacing: number): number[] {
-  const spacings = layer.chain.fields.map(() => spacing);
-  const { length, greatestSpacing } = layer.cable;
-  for (let i = spacings.length - 1; i >= 0; i--) {
-    let best = { over: Infinity, spacing };
-    for (const factor of OPENINGS) {
-      const trial = Math.min(greatestSpacing, spacing * factor);
-      const over = pathLength(layer.path(spacings.map((s, k) => (k === i ? trial : s)))) - length;
-      if (over >= 0 && over < best.over - 1e-6) best = { over, spacing: trial };
-    }
-    spacings[i] = best.spacing;
+/** Takes what is over off the last run as far as it may end anywhere, and draws in half turns from the last field backwards. */
+function drawIn(layer: Layer, { servings }: Spread, target: number): Piece[] {
+  const by = servings.map(() => 0);
+  const slacks = layer.slacks(servings);
+  const over = () => pathLength(layer.path(servings, by)) - target;
+  const cut = slacks.reduce((sum, slack) => sum + slack.cut, 0);
+  for (let i = servings.length - 1; i >= 0; i--) {
+    const excess = over() - cut;
+    if (excess <= HAIR) break;
+    by[i] = depthFor(servings[i]!, excess, slacks[i]!.deepest);
+    // Runs that fan out give up a little more than reckoned.
+    while (by[i]! > 0 && over() < 0) by[i] = Math.max(0, by[i]! - 0.02);
   }
-  return spacings;
+  return cutToLength(layer.path(servings, by), over());
 }
 
-/** Draws loops in from the last field backwards until the length fits, and takes the rest off the end. */
-function drawnIn(layer: Layer, spacings: readonly number[]): SolvedPath {
-  const target = layer.cable.length;
-  const pullBacks = spacings.map(() => 0);
-  for (let i = spacings.length - 1; i >= 0; i--) {
-    const excess = pathLength(layer.path(spacings, pullBacks)) - target;
-    if (excess <= 1e-9) break;
-    const over = (by: number) =>
-      pathLength(
-        layer.path(
-          spacings,
-          pullBacks.map((p, k) => (k === i ? by : p)),
-        ),
-      ) - target;
-    let [within, most] = [0, spacings[i]! / 2];
-    if (over(most) >= 0) within = most;
-    for (let k = 0; k < 24 && most - within > 1e-6; k++) {
-      const half = (within + most) / 2;
-      if (over(half) >= 0) within = half;
-      else most = half;
-    }
-    pullBacks[i] = within;
+const HAIR = 1e-6;
+
+/** How far half turns must be drawn in to give up so much cable, in, or as far as they may be. */
+function depthFor({ turns }: Serving, excess: number, deepest: number): number {
+  const order = turns.map(({ most }) => Math.min(most, deepest)).sort((a, b) => a - b);
+  let [rest, depth] = [excess / 2, 0];
+  for (const [k, most] of order.entries()) {
+    const all = order.length - k;
+    if ((most - depth) * all >= rest) return depth + rest / all;
+    rest -= (most - depth) * all;
+    depth = most;
   }
-  const path = layer.path(spacings, pullBacks);
-  return {
-    pieces: cutToLength(path, pathLength(path) - target),
-    spacings,
-    laid: layer.lay(spacings),
-  };
+  return depth;
 }

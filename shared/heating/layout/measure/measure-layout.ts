@@ -1,12 +1,12 @@
 import { inside, signedArea } from '../../../entry/geometry/outline.js';
 import { closestSpacing, type LayoutCable } from '../cable.js';
-import type { FieldChain } from '../field.js';
+import type { Field, FieldChain } from '../field.js';
 import type { Piece } from '../path.js';
 import { tightestBend } from './bend-radius.js';
 import { clearances, type Clearances } from './clearances.js';
 import { closestRuns } from './run-spacing.js';
-import { samplePath } from './sample-path.js';
-import { widestGap, type Gap } from './widest-gap.js';
+import { samplePath, type Samples } from './sample-path.js';
+import { GapFinder, type Gap } from './widest-gap.js';
 
 /** One field as its cable was measured. */
 export interface FieldMeasure {
@@ -31,8 +31,8 @@ export interface LayoutMeasure {
   readonly fields: readonly FieldMeasure[];
 }
 
-const PITCH = 0.25;
-const GAP_PITCH = 1;
+/** How finely the cable, and the surface between it, is looked at, in. */
+const PITCH = 0.5;
 
 /** Measures a path by itself: length, spacing, bends, clearances, gaps and power density. */
 export function measureLayout(
@@ -42,28 +42,28 @@ export function measureLayout(
 ): LayoutMeasure {
   const samples = samplePath(pieces, PITCH);
   const least = closestSpacing(cable);
-  const reach = 2 * cable.leastSpacing;
   const shared = chain.fields.map(
     (_, i) =>
       new Set(
         [chain.passages[i]?.fromSide, chain.passages[i - 1]?.toSide].filter((side) => side !== undefined),
       ),
   );
-  const lengths = new Map<string, number>();
-  let field = chain.fields[0]!;
-  samples.slice(1).forEach((sample, i) => {
+  const held = heldBy(chain.fields, samples);
+  const lengths = chain.fields.map(() => 0);
+  let field = 0;
+  for (let i = 1; i < samples.count; i++) {
     // What steps down belongs to the field above.
-    field = chain.fields.find((one) => holds(one, sample.at)) ?? field;
-    lengths.set(field.key, (lengths.get(field.key) ?? 0) + sample.along - samples[i]!.along);
-  });
+    if (held[i]! >= 0) field = held[i]!;
+    lengths[field]! += samples.along[i]! - samples.along[i - 1]!;
+  }
   return {
-    length: samples[samples.length - 1]!.along,
-    closest: closestRuns(samples, cable.leastSpacing, reach)?.apart ?? reach,
+    length: samples.along[samples.count - 1]!,
+    closest: nearestRuns(samples, cable),
     tightestBend: tightestBend(pieces),
-    clearances: clearances(chain.fields, shared, samples),
-    fields: chain.fields.map((one) => {
+    clearances: clearances(chain.fields, shared, samples, held),
+    fields: chain.fields.map((one, i) => {
       const squareInches = signedArea(one.sides.map(({ a }) => a));
-      const length = lengths.get(one.key) ?? 0;
+      const length = lengths[i]!;
       return {
         key: one.key,
         areaKey: one.areaKey,
@@ -71,15 +71,32 @@ export function measureLayout(
         length,
         meanSpacing: length === 0 ? Infinity : squareInches / length,
         wattsPerSquareFoot: (length * cable.watts * 144) / (cable.length * squareInches),
-        widestGap: widestGap(one, samples, least, GAP_PITCH),
+        widestGap: new GapFinder(one, least / 2, PITCH).widest(samples),
       };
     }),
   };
 }
 
-const holds = (field: FieldChain['fields'][number], at: { x: number; y: number; z: number }): boolean =>
-  Math.abs(field.level - at.z) < 1e-6 &&
-  inside(
-    field.sides.map(({ a }) => a),
-    at,
-  );
+/** Looks close by first: in most layouts runs lie near each other. */
+function nearestRuns(samples: Samples, cable: LayoutCable): number {
+  for (const reach of [1.2, 2]) {
+    const apart = closestRuns(samples, cable.leastSpacing, reach * closestSpacing(cable));
+    if (apart < Infinity) return apart;
+  }
+  return 2 * closestSpacing(cable);
+}
+
+/** The number of the field that holds each place of the cable: the one whose surface holds it at its height; -1 is none. */
+function heldBy(fields: readonly Field[], { count, x, y, z }: Samples): Int32Array {
+  const outlines = fields.map(({ sides }) => sides.map(({ a }) => a));
+  const held = new Int32Array(count);
+  let last = 0;
+  for (let i = 0; i < count; i++) {
+    const at = { x: x[i]!, y: y[i]! };
+    const holds = (k: number) =>
+      fields[k] !== undefined && Math.abs(fields[k].level - z[i]!) < 1e-6 && inside(outlines[k]!, at);
+    held[i] = [last, last + 1].find(holds) ?? fields.findIndex((_, k) => holds(k));
+    if (held[i]! >= 0) last = held[i]!;
+  }
+  return held;
+}

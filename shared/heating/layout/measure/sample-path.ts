@@ -1,26 +1,41 @@
 import { onArc, pieceLength } from '../cable-path.js';
 import type { Piece, Place } from '../path.js';
 
-/** A place on the path and how far along the cable it is, in. */
-export interface Sample {
-  readonly at: Place;
-  readonly along: number;
+/** Places along a path: where each is, in, and how far along the cable, in. */
+export interface Samples {
+  readonly count: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+  readonly along: Float64Array;
 }
 
 /** Places along a path, no farther apart than `pitch` and with every end of a piece among them. */
-export function samplePath(pieces: readonly Piece[], pitch: number): Sample[] {
-  const out: Sample[] = [];
-  let along = 0;
-  for (const piece of pieces) {
+export function samplePath(pieces: readonly Piece[], pitch: number): Samples {
+  const parts = pieces.map((piece) => Math.max(1, Math.ceil(pieceLength(piece) / pitch)));
+  const count = parts.reduce((sum, n) => sum + n, 1);
+  const [x, y, z, along] = [0, 1, 2, 3].map(() => new Float64Array(count)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  let i = 0;
+  const put = (at: Place, how: number): void => {
+    x[i] = at.x;
+    y[i] = at.y;
+    z[i] = at.z;
+    along[i++] = how;
+  };
+  let gone = 0;
+  if (pieces[0]) put(pieces[0].from, 0);
+  pieces.forEach((piece, p) => {
     const length = pieceLength(piece);
-    const parts = Math.max(1, Math.ceil(length / pitch));
-    if (out.length === 0) out.push({ at: piece.from, along: 0 });
-    for (let k = 1; k <= parts; k++) {
-      out.push({ at: placeOn(piece, k / parts), along: along + (length * k) / parts });
-    }
-    along += length;
-  }
-  return out;
+    const n = parts[p]!;
+    for (let k = 1; k <= n; k++) put(placeOn(piece, k / n), gone + (length * k) / n);
+    gone += length;
+  });
+  return { count: i, x, y, z, along };
 }
 
 function placeOn(piece: Piece, part: number): Place {

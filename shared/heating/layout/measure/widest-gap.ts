@@ -1,8 +1,8 @@
 import type { Point } from '../../../entry/geometry/point.js';
 import type { Field } from '../field.js';
-import { PointGrid } from '../point-grid.js';
-import { freeSpans, zoneOf } from '../zone.js';
-import type { Sample } from './sample-path.js';
+import { nearestOnGrid, type Grid } from './nearest-on-grid.js';
+import { mayLie } from './room.js';
+import type { Samples } from './sample-path.js';
 
 /** The widest place inside the setbacks of a field where no cable lies. */
 export interface Gap {
@@ -11,22 +11,100 @@ export interface Gap {
   readonly at: Point;
 }
 
-/** Looks for the widest gap of a field on a grid of `pitch` inches, with the lines of the setbacks on it. */
-export function widestGap(field: Field, samples: readonly Sample[], least: number, pitch: number): Gap {
-  const zone = zoneOf(field, 0, least);
-  const grid = new PointGrid(3);
-  for (const { at } of samples) if (Math.abs(at.z - field.level) < 1e-6) grid.put(at);
-  const ys = zone.outline.map((p) => p.y);
-  let widest: Gap = { across: 0, at: zone.outline[0]! };
-  const look = (x: number, y: number): void => {
-    const across = 2 * grid.nearest({ x, y });
-    if (across > widest.across) widest = { across, at: { x, y } };
-  };
-  for (let y = Math.min(...ys); y <= Math.max(...ys); y += pitch) {
-    for (const [from, to] of freeSpans(zone, [], y, y)) {
-      for (let x = from; x < to; x += pitch) look(x, y);
-      look(to, y);
+/** How finely the middle of the widest gap is looked for in the end, in. */
+const FINE = 0.05;
+/** From so many places at most, so many pitches from each other, it is looked for. */
+const STARTS = 12;
+const APART = 3;
+
+/**
+ * Looks for the widest gap of a field: every place of a grid of `pitch` inches is held against the nearest cable, and
+ * the best one is shifted until no place beside it is better. A keep-out holds `around` inches free at least.
+ */
+export class GapFinder {
+  private readonly grid: Grid;
+  /** The places of the grid on which the cable may lie. */
+  private readonly open: Int32Array;
+
+  constructor(
+    private readonly field: Field,
+    private readonly around: number,
+    private readonly pitch: number,
+  ) {
+    const xs = field.sides.map(({ a }) => a.x);
+    const ys = field.sides.map(({ a }) => a.y);
+    const [left, top] = [Math.min(...xs), Math.min(...ys)];
+    const columns = Math.ceil((Math.max(...xs) - left) / pitch) + 1;
+    const rows = Math.ceil((Math.max(...ys) - top) / pitch) + 1;
+    this.grid = { left, top, pitch, columns, rows };
+    const open: number[] = [];
+    const at = { x: left, y: top };
+    for (let row = 0; row < rows; row++) {
+      at.y = top + row * pitch;
+      for (let column = 0; column < columns; column++) {
+        at.x = left + column * pitch;
+        if (mayLie(field, at, around)) open.push(row * columns + column);
+      }
     }
+    this.open = Int32Array.from(open);
   }
-  return widest;
+
+  /** The widest gap beside the samples of a path, of which only those at the field's height are looked at. */
+  widest(samples: Samples): Gap {
+    const { x, y, z, count } = samples;
+    const { left, top, pitch, columns } = this.grid;
+    const own: number[] = [];
+    for (let i = 0; i < count; i++) if (Math.abs(z[i]! - this.field.level) < 1e-6) own.push(i);
+    if (own.length === 0) return { across: Infinity, at: { x: left, y: top } };
+    const nearest = nearestOnGrid(this.grid, samples, own);
+    let most = 0;
+    for (const node of this.open) {
+      const i = nearest[node]!;
+      const dx = x[i]! - left - (node % columns) * pitch;
+      const dy = y[i]! - top - Math.floor(node / columns) * pitch;
+      const away = dx * dx + dy * dy;
+      if (away > most) most = away;
+    }
+    // The widest may lie between places of the grid: every place that comes near it is looked around at.
+    const starts: Gap[] = [];
+    const near = 2 * Math.sqrt(most) - 2 * pitch;
+    for (const node of this.open) {
+      const at = { x: left + (node % columns) * pitch, y: top + Math.floor(node / columns) * pitch };
+      const i = nearest[node]!;
+      const across = 2 * Math.hypot(x[i]! - at.x, y[i]! - at.y);
+      if (across < near || starts.some((one) => Math.hypot(one.at.x - at.x, one.at.y - at.y) < APART * pitch))
+        continue;
+      starts.push({ across, at });
+      if (starts.length === STARTS) break;
+    }
+    let best: Gap = { across: 0, at: { x: left, y: top } };
+    for (const start of starts) {
+      const away = (i: number, p: Point) => Math.hypot(x[i]! - p.x, y[i]! - p.y);
+      const beside = own.filter((i) => away(i, start.at) < start.across / 2 + 4 * pitch);
+      const found = this.shifted(
+        start,
+        (p) => 2 * beside.reduce((least, i) => Math.min(least, away(i, p)), Infinity),
+      );
+      if (found.across > best.across) best = found;
+    }
+    return best;
+  }
+
+  /** A gap shifted to where it is widest, by ever smaller steps. */
+  private shifted(gap: Gap, measure: (p: Point) => number): Gap {
+    let best = gap;
+    for (let step = this.pitch / 2; step >= FINE;) {
+      let better = best;
+      for (const [dx, dy] of AROUND) {
+        const at = { x: best.at.x + dx * step, y: best.at.y + dy * step };
+        const across = measure(at);
+        if (across > better.across + 1e-6 && mayLie(this.field, at, this.around)) better = { across, at };
+      }
+      if (better === best) step /= 2;
+      best = better;
+    }
+    return best;
+  }
 }
+
+const AROUND = [-1, 0, 1].flatMap((dx) => [-1, 0, 1].map((dy) => [dx, dy] as const));

@@ -1,5 +1,5 @@
-import type { Outline } from '../../../entry/geometry/outline.js';
-import type { Point } from '../../../entry/geometry/point.js';
+import { inside, sides, touch, type Outline } from '../../../entry/geometry/outline.js';
+import { distanceToLine, type Point } from '../../../entry/geometry/point.js';
 import type { KeepOut, SitePlan, Surface } from '../../../entry/geometry/site-plan.js';
 import type { LayoutCable } from '../cable.js';
 
@@ -14,7 +14,7 @@ export function seeded(seed: number): () => number {
   };
 }
 
-/** An invented entry: a landing of an L, a T, a staircase or a rectangle, sometimes with post, drain, steps and a bent walk. */
+/** An invented entry, drawn by chance. */
 export interface RandomSite {
   readonly plan: SitePlan;
   readonly areas: readonly string[];
@@ -22,33 +22,46 @@ export interface RandomSite {
   readonly cable: Omit<LayoutCable, 'length'>;
 }
 
-const SHAPES = ['rectangle', 'L', 'T', 'staircase'] as const;
+type Whole = (low: number, high: number) => number;
 
-/** The random entry of a seed. */
+/** Kept free around posts and drains, in. */
+const CLEARANCE = 2;
+const SPACING = 3;
+
+/**
+ * The random entry of a seed: a landing of a rectangle, an L, a T or a staircase, often with a movement joint, posts or a
+ * drain, mostly with steps, and often with a walk that bends, flares and has joints and a post.
+ *
+ * Left out is what no cable hand could lay: a keep-out so near to an edge, a joint or another one that a run could go in beside
+ * it but not back, and one in front of the sleeve, where the heated length has to begin.
+ */
 export function randomSite(seed: number): RandomSite {
   const draw = seeded(seed);
-  const whole = (low: number, high: number) => low + Math.floor(draw() * (high - low + 1));
-  const shape = SHAPES[whole(0, 3)]!;
-  const { outline, front } = landingOutline(shape, whole);
+  const whole: Whole = (low, high) => low + Math.floor(draw() * (high - low + 1));
+  const shape = landingShape(whole);
+  const { outline, front } = shape;
   const [left, right] = [front[0].x, front[1].x];
-  const y = front[0].y;
+  const sleeve = { x: whole(outline[0]!.x + 6, outline[1]!.x - 6), y: 0 };
+  const setback = whole(3, 4);
+  const joints = draw() < 0.35 ? [shape.joint] : [];
   const keepOuts: KeepOut[] = [];
-  if (draw() < 0.5)
-    keepOuts.push(post({ x: whole(left + 14, right - 14), y: whole(16, y - 16) }, whole(1, 3)));
-  const withSteps = draw() < 0.6;
+  for (let wanted = whole(0, 2); wanted > 0; wanted--) {
+    const out = draw() < 0.6 ? post(whole, outline) : drain(whole, outline);
+    if (hasRoom(out, { outline, joints }, setback, keepOuts, sleeve)) keepOuts.push(out);
+  }
   const surfaces: Surface[] = [
     {
       key: 'landing',
       kind: 'landing',
       name: 'Landing',
       outline,
-      setback: whole(3, 4),
+      setback,
       sideSetbacks: {},
       keepOuts,
-      joints: [],
+      joints,
     },
   ];
-  if (withSteps) {
+  if (draw() < 0.7) {
     const [riserCount, tread] = [whole(2, 4), whole(11, 14)];
     surfaces.push({
       key: 'steps',
@@ -63,114 +76,177 @@ export function randomSite(seed: number): RandomSite {
       frontSetback: 3,
       keepOuts: [],
     });
-    if (draw() < 0.7)
-      surfaces.push(walk({ x: (left + right) / 2, y: y + (riserCount - 1) * tread }, right - left, whole));
+    const foot = { x: (left + right) / 2, y: front[0].y + (riserCount - 1) * tread };
+    if (draw() < 0.7) surfaces.push(walk(foot, right - left, whole));
   }
-  const penetration = { x: whole(outline[0]!.x + 6, outline[1]!.x - 6), y: 0 };
   return {
     plan: {
       wall: [
         { x: -30, y: 0 },
         { x: 400, y: 0 },
       ],
-      penetration,
+      penetration: sleeve,
       surfaces,
     },
     areas: surfaces.map(({ key }) => key),
     cable: {
       watts: 3000,
       leastBend: [1, 1.25, 1.5][whole(0, 2)]!,
-      leastSpacing: 3,
+      leastSpacing: SPACING,
       greatestSpacing: 12,
       coldLead: 240,
     },
   };
 }
 
-type Whole = (low: number, high: number) => number;
+/** Corners from the wall around, the front side that steps go down from, and where a movement joint would be cut. */
+interface LandingShape {
+  readonly outline: Outline;
+  readonly front: readonly [Point, Point];
+  readonly joint: readonly [Point, Point];
+}
 
-/** Corners from the wall around, and the front side, which steps go down from. */
-function landingOutline(
-  shape: (typeof SHAPES)[number],
-  whole: Whole,
-): { outline: Outline; front: readonly [Point, Point] } {
+function landingShape(whole: Whole): LandingShape {
   const [w, h] = [whole(60, 150), whole(48, 90)];
   const at = (x: number, y: number): Point => ({ x, y });
-  switch (shape) {
-    case 'rectangle':
-      return { outline: [at(0, 0), at(w, 0), at(w, h), at(0, h)], front: [at(0, h), at(w, h)] };
-    case 'L': {
+  switch (whole(0, 3)) {
+    case 0: {
+      const across = whole(24, w - 24);
+      return {
+        outline: [at(0, 0), at(w, 0), at(w, h), at(0, h)],
+        // A landing that is cut lengthwise is left over its far part.
+        front: [at(0, h), at(w, h)],
+        joint: whole(0, 1) === 0 ? [at(0, h / 2), at(w, h / 2)] : [at(across, 0), at(across, h)],
+      };
+    }
+    case 1: {
       const [x, y] = [whole(40, 60), whole(36, 60)];
       const far = y + whole(36, 70);
       return {
         outline: [at(0, 0), at(w + x, 0), at(w + x, y), at(x, y), at(x, far), at(0, far)],
         front: [at(0, far), at(x, far)],
+        joint: [at(0, y), at(x, y)],
       };
     }
-    case 'T': {
+    case 2: {
       const [side, x, y] = [whole(30, 60), whole(40, 80), whole(36, 60)];
       const far = y + whole(36, 70);
+      const [a, b, c] = [side, side + x, 2 * side + x];
       return {
-        outline: [
-          at(0, 0),
-          at(2 * side + x, 0),
-          at(2 * side + x, y),
-          at(side + x, y),
-          at(side + x, far),
-          at(side, far),
-          at(side, y),
-          at(0, y),
-        ],
-        front: [at(side, far), at(side + x, far)],
+        outline: [at(0, 0), at(c, 0), at(c, y), at(b, y), at(b, far), at(a, far), at(a, y), at(0, y)],
+        front: [at(a, far), at(b, far)],
+        joint: [at(a, y), at(b, y)],
       };
     }
-    case 'staircase': {
-      const [a, b, c] = [whole(44, 70), whole(24, 40), whole(24, 40)];
-      const [p, q, r] = [whole(36, 50), whole(24, 40), whole(24, 40)];
+    default: {
+      const a = whole(44, 70);
+      const b = a + whole(24, 40);
+      const c = b + whole(24, 40);
+      const p = whole(36, 50);
+      const q = p + whole(24, 40);
+      const r = q + whole(24, 40);
       return {
-        outline: [
-          at(0, 0),
-          at(a + b + c, 0),
-          at(a + b + c, p),
-          at(a + b, p),
-          at(a + b, p + q),
-          at(a, p + q),
-          at(a, p + q + r),
-          at(0, p + q + r),
-        ],
-        front: [at(0, p + q + r), at(a, p + q + r)],
+        outline: [at(0, 0), at(c, 0), at(c, p), at(b, p), at(b, q), at(a, q), at(a, r), at(0, r)],
+        front: [at(0, r), at(a, r)],
+        joint: [at(0, q), at(a, q)],
       };
     }
   }
 }
 
-const post = (centre: Point, radius: number): KeepOut => ({
+function anywhere(whole: Whole, outline: Outline): Point {
+  const [xs, ys] = [outline.map((p) => p.x), outline.map((p) => p.y)];
+  return { x: whole(0, Math.max(...xs)), y: whole(0, Math.max(...ys)) };
+}
+
+const post = (whole: Whole, outline: Outline): KeepOut => ({
   kind: 'round',
   name: 'post',
-  centre,
-  radius,
-  clearance: 2,
+  centre: anywhere(whole, outline),
+  radius: whole(1, 3),
+  clearance: CLEARANCE,
 });
 
-/** A walk with a bend and a flare, from the foot of the steps. */
+function drain(whole: Whole, outline: Outline): KeepOut {
+  const { x, y } = anywhere(whole, outline);
+  const [long, wide] = [whole(6, 30), whole(3, 8)];
+  const [w, h] = whole(0, 1) === 0 ? [long, wide] : [wide, long];
+  return {
+    kind: 'outline',
+    name: 'drain',
+    outline: [
+      { x, y },
+      { x: x + w, y },
+      { x: x + w, y: y + h },
+      { x, y: y + h },
+    ],
+    clearance: CLEARANCE,
+  };
+}
+
+/** Whether two runs can pass between a keep-out and every edge, joint and other keep-out, and the cable can begin. */
+function hasRoom(
+  out: KeepOut,
+  { outline, joints }: { outline: Outline; joints: readonly (readonly [Point, Point])[] },
+  setback: number,
+  others: readonly KeepOut[],
+  sleeve: Point,
+): boolean {
+  const corners = out.kind === 'round' ? [out.centre] : out.outline;
+  const around = out.kind === 'round' ? out.radius : 0;
+  const lines = [...sides(outline), ...joints];
+  const twoRuns = 2 * SPACING;
+  return (
+    corners.every((p) => inside(outline, p)) &&
+    lines.every(([a, b]) => gap(corners, [a, b]) - around >= setback + CLEARANCE + twoRuns) &&
+    others.every((other) => {
+      const [theirs, radius] = other.kind === 'round' ? [[other.centre], other.radius] : [other.outline, 0];
+      return gap(corners, theirs) - around - radius >= 2 * CLEARANCE + twoRuns;
+    }) &&
+    gap(corners, [sleeve]) - around >= setback + CLEARANCE + 2 * twoRuns
+  );
+}
+
+/** Between two outlines, lines or places that do not meet, in. */
+function gap(one: readonly Point[], other: readonly Point[]): number {
+  const away = (points: readonly Point[], outline: readonly Point[]) =>
+    Math.min(...points.flatMap((p) => sides(outline).map(([a, b]) => distanceToLine(p, a, b))));
+  const meet = sides(one).some(([a, b]) => sides(other).some(([c, d]) => touch(a, b, c, d)));
+  return meet ? 0 : Math.min(away(one, other), away(other, one));
+}
+
+/** A walk with a bend and a flare, from the foot of the steps; sometimes with joints, or a post in its first leg. */
 function walk(start: Point, width: number, whole: Whole): Surface {
-  const bend = { x: start.x, y: start.y + whole(50, 110) };
+  const near = whole(50, 110);
+  const bend = { x: start.x, y: start.y + near };
   const angle = (whole(-60, 60) * Math.PI) / 180;
   const length = whole(60, 130);
+  const half = Math.min(width, 48) / 2;
   return {
     key: 'walk',
     kind: 'walk',
     name: 'Walk',
     line: [
-      { at: start, width: Math.min(width, 48) },
-      { at: bend, width: Math.min(width, 48) },
+      { at: start, width: 2 * half },
+      { at: bend, width: 2 * half },
       {
         at: { x: bend.x + length * Math.sin(angle), y: bend.y + length * Math.cos(angle) },
         width: whole(42, 66),
       },
     ],
     setback: 3,
-    keepOuts: [],
-    joints: [],
+    keepOuts:
+      whole(0, 3) > 0
+        ? []
+        : [
+            {
+              kind: 'round',
+              name: 'post',
+              centre: { x: start.x + whole(-6, 6), y: start.y + 14 },
+              radius: 2,
+              clearance: CLEARANCE,
+            },
+          ],
+    joints: whole(0, 2) > 0 ? [] : [near + length / 2],
   };
 }
