@@ -1,0 +1,24 @@
+import type { Plan, PlanInput, PlannedInspection, PlannedPhase } from '../model.js';
+import { verify } from './verify.js';
+
+/** A plan in which one phase is written otherwise by hand. Made for specs. */
+export function withPhase(plan: Plan, id: string, change: Partial<PlannedPhase>): Plan {
+  const phases = plan.phases.map((phase) => (phase.id === id ? { ...phase, ...change } : phase));
+  return { ...plan, phases };
+}
+
+/** A plan in which one visit is. */
+export function withVisit(plan: Plan, id: string, change: Partial<PlannedInspection>): Plan {
+  const inspections = plan.inspections.map((visit) => (visit.id === id ? { ...visit, ...change } : visit));
+  return { ...plan, inspections };
+}
+
+/** A plan that keeps quiet about everything. */
+export function silent(plan: Plan): Plan {
+  return { ...plan, conflicts: [] };
+}
+
+/** What is found wrong, as `rule subject: text`. */
+export function faults(input: PlanInput, plan: Plan): string[] {
+  return verify(input, plan).map(({ rule, subject, text }) => `${rule} ${subject}: ${text}`);
+}
