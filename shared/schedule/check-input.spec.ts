@@ -28,6 +28,29 @@ describe('an input that cannot be planned is refused with every fault', () => {
       'finished without having started',
       { phases: [work('a', 4, { facts: { actualFinish: slot(3) } }), work('b', 4)] },
     ],
+    [
+      'finished without having started before',
+      { phases: [work('a', 4, { facts: { actualStart: slot(9), actualFinish: slot(3) } }), work('b', 4)] },
+    ],
+    ['phase "a" has a duration that is not a whole number', { phases: [work('a', 2.5), work('b', 4)] }],
+    ['phase "a" has a duration that is not a whole number', { phases: [work('a', -1), work('b', 4)] }],
+    [
+      'phase "b" has remaining work that is not a whole number',
+      { phases: [work('a', 4), work('b', 4, { facts: { actualStart: slot(0), remaining: -1 } })] },
+    ],
+    [
+      'phase "b" has remaining work that is not a whole number',
+      { phases: [work('a', 4), work('b', 4, { facts: { actualStart: slot(0), remaining: 0.5 } })] },
+    ],
+    [
+      'phase "a" holds a quantity that is not above zero',
+      {
+        pools: [{ id: 'blankets', quantity: 1 }],
+        phases: [work('a', 4, { holds: [{ poolId: 'blankets', quantity: 0 }] }), work('b', 4)],
+      },
+    ],
+    ['inspection "i" has a notice that is not a whole number', { inspections: [{ ...visit, notice: -4 }] }],
+    ['inspection "i" has a length that is not a whole number', { inspections: [{ ...visit, visit: 0.5 }] }],
   ];
   test.each(bad)('%s', (what, part) => {
     expect(() => plan({ ...base, ...part })).toThrow(what);

@@ -44,9 +44,11 @@ export function checkInput(input: PlanInput): void {
     need(calendars, 'calendar', inspection.calendarId, where);
     need(jobs, 'job', inspection.jobId, where);
     const { validFor } = inspection;
-    if (validFor !== undefined && !(Number.isSafeInteger(validFor) && validFor >= 0)) {
+    if (validFor !== undefined && !isWhole(validFor)) {
       faults.push(`${where} has a time of validity that is not a whole number of slots`);
     }
+    if (!isWhole(inspection.notice)) faults.push(`${where} has a notice that is not a whole number of slots`);
+    if (!isWhole(inspection.visit)) faults.push(`${where} has a length that is not a whole number of slots`);
     for (const id of inspection.after) need(phases, 'phase', id, where);
   }
   for (const link of input.links) {
@@ -89,10 +91,8 @@ export function checkPhase(phase: Phase): void {
 
 function durationFaults({ duration, facts }: Phase): string[] {
   const faults: string[] = [];
-  if (!Number.isSafeInteger(duration.slots) || duration.slots < 0) {
-    faults.push('has a duration that is not a whole number of slots');
-  }
-  if (facts?.remaining !== undefined && !(Number.isSafeInteger(facts.remaining) && facts.remaining >= 0)) {
+  if (!isWhole(duration.slots)) faults.push('has a duration that is not a whole number of slots');
+  if (facts?.remaining !== undefined && !isWhole(facts.remaining)) {
     faults.push('has remaining work that is not a whole number of slots');
   }
   const { actualStart, actualFinish } = facts ?? {};
@@ -100,4 +100,8 @@ function durationFaults({ duration, facts }: Phase): string[] {
     faults.push('has finished without having started before');
   }
   return faults;
+}
+
+function isWhole(count: number): boolean {
+  return Number.isSafeInteger(count) && count >= 0;
 }

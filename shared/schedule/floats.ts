@@ -146,9 +146,7 @@ export class FloatPass {
     }
     const late = latestStart(node, placed, finish, start);
     this.lateStart[index] = late;
-    this.lateFinish[index] = node.started
-      ? finish
-      : (finishFrom(node, placed.hours, late as Slot) ?? placed.finish);
+    this.lateFinish[index] = node.started ? finish : finishFrom(node, placed.hours, late as Slot)!;
     if (node.finished) return;
     const { own } = placed.hours;
     if (node.started) {
@@ -191,11 +189,13 @@ export class FloatPass {
   }
 }
 
-/** A phase so many of its own open slots later. */
+/** A phase so many of its own open slots later, as far as its float reaches at most; of one that has begun only the finish. */
 function slipped(node: Node, placed: Placement, slots: SlotCount): Placement {
   const { own } = placed.hours;
-  const start = own.at(own.worked(placed.start) + slots) ?? placed.start;
-  return { ...placed, start, finish: finishFrom(node, placed.hours, start) ?? placed.finish };
+  if (node.started) return { ...placed, finish: own.reach(own.worked(placed.finish) + slots)! };
+  const count = own.worked(placed.start) + slots;
+  const start = (node.length === 0 ? own.reach(count) : own.at(count))!;
+  return { ...placed, start, finish: finishFrom(node, placed.hours, start)! };
 }
 
 /** The latest start inside the bounds; the planned one where the hours leave no other, or it is a fact. */

@@ -58,8 +58,8 @@ function forcePin(
   if (state.stock.shortFor(node, pin, finish)) return undefined;
   const base = { phaseId: node.id, pin };
   const conflicts: Conflict[] = [];
-  const ready = readyBound(node, hours, state.outcomes, state.problem.input.now);
-  if (ready && ready.at > pin) {
+  const ready = readyBound(node, hours, state.outcomes, state.problem.input.now) ?? never(state, hours);
+  if (ready.at > pin) {
     conflicts.push({ code: 'pinBeforePredecessor', ...base, earliest: ready.at, cause: ready.reason });
   }
   const gate = gatesOf(state, node).at(-1);
@@ -71,9 +71,9 @@ function forcePin(
     conflicts.push({ code: 'pinInClosedTime', ...base, earliest: to ?? pin, cause });
   }
   const reason: Reason = { kind: 'pin', at: pin };
-  const from = slot(Math.min(ready?.at ?? pin, pin));
+  const from = slot(Math.min(ready.at, pin));
   const trail = from < pin ? [{ from, to: pin, reason }] : [];
-  const readyReason = ready && ready.at <= pin ? ready.reason : reason;
+  const readyReason = ready.at <= pin ? ready.reason : reason;
   const place: Placement = {
     placed: true,
     state: 'planned',
@@ -89,6 +89,11 @@ function forcePin(
     conflicts,
   };
   return { place, conflicts };
+}
+
+/** A lag that outruns the calendar lets a phase start only after the horizon. */
+function never({ problem: { end } }: State, { calendarId }: Hours): Bound {
+  return { at: slot(end + 1), reason: { kind: 'calendar', calendarId, until: end } };
 }
 
 /** Finish of work that starts at a given slot, open or not; continuous work then runs straight through. */

@@ -58,7 +58,7 @@ export function checkModel({ companyShare, jobShare, weather }: RiskModel): void
   if (weather.beyond.kind === 'chain') {
     const { months, monthOfDay } = weather.beyond;
     chances.push(...months.flatMap((month) => [month.lostAfterGood, month.lostAfterLost]));
-    if (monthOfDay.some((month) => months[month] === undefined)) {
+    if (monthOfDay.length === 0 || monthOfDay.some((month) => months[month] === undefined)) {
       throw new RangeError('Every day needs the number of a month that has chances.');
     }
   } else if (weather.beyond.years.length === 0) {

@@ -159,6 +159,47 @@ describe('risk', () => {
     });
   });
 
+  test('of what can be placed is told though some of it cannot', () => {
+    const phases = [
+      work('lay', 8),
+      work('wire', 4, { trade: 'cable' }),
+      work('seal', 4, { trade: 'cable' }),
+      cure('cure', 96),
+    ];
+    const half = inputWith({ horizon: days(60), phases, links: [link('lay', 'cure')] });
+    const told = risk(half, { ...alone, durations: { cure: estimate(1, 1, 2) } }, { seed: 1, samples: 20 });
+    expect(told.jobs).toMatchObject([{ half: { at: null }, causes: [{ slots: 0 }] }]);
+    expect(told.phases.map(({ phaseId, critical }) => [phaseId, critical.chance])).toEqual([
+      ['cure', 1],
+      ['lay', 1],
+      ['seal', 0],
+      ['wire', 0],
+    ]);
+  });
+
+  test('lists what is waited for longest first, and of equal waits by name', () => {
+    const cause = { kind: 'called', holdId: 'wind', text: 'called by the foreman' } as const;
+    const waits = (until: number) => {
+      const given = inputWith({
+        horizon: days(60),
+        weather: [{ id: 'site', holds: [{ from: slot(0), to: slot(until), cause }] }],
+        phases: [work('x', 4, { weatherIds: ['site'] })],
+      });
+      return risk(given, alone, { seed: 1, samples: 2 }).jobs[0]!.waits.map(({ kind, slots }) => [
+        kind,
+        slots,
+      ]);
+    };
+    expect(waits(56)).toEqual([
+      ['calendar', 28],
+      ['weather', 28],
+    ]);
+    expect(waits(57)).toEqual([
+      ['weather', 29],
+      ['calendar', 28],
+    ]);
+  });
+
   test('stops when it is told to, and says how far it is', () => {
     const seen: number[] = [];
     const { samples } = risk(chain, uncertain, {
@@ -203,6 +244,21 @@ describe('risk', () => {
         risk(
           chain,
           { ...wet, weather: { ...wet.weather!, beyond: { kind: 'chain', months: [], monthOfDay: [0] } } },
+          { seed: 1, samples: 1 },
+        ),
+    ],
+    [
+      'number of a month',
+      () =>
+        risk(
+          chain,
+          {
+            ...wet,
+            weather: {
+              ...wet.weather!,
+              beyond: { kind: 'chain', months: [{ lostAfterGood: 0.1, lostAfterLost: 0.1 }], monthOfDay: [] },
+            },
+          },
           { seed: 1, samples: 1 },
         ),
     ],

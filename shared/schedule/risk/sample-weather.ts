@@ -63,7 +63,7 @@ function lostStretches(weather: WeatherRisk, horizon: number, draws: Draws): Cou
     }
     open.push({ from, to });
     if (beyond.kind === 'years') continue;
-    const chances = beyond.months[beyond.monthOfDay[Math.max(0, d)] ?? beyond.monthOfDay.at(-1) ?? 0]!;
+    const chances = beyond.months[beyond.monthOfDay[Math.max(0, d)] ?? beyond.monthOfDay.at(-1)!]!;
     before = draws.uniform(`day ${d}`) < chanceOfLoss(chances, before) ? 'lost' : 'good';
     if (before === 'lost') lost.push({ from, to });
   }
