@@ -85,8 +85,9 @@ function placeWith(
 
 /** Earliest starts by the phase's gates. */
 export function gatesOf(state: State, node: Node): readonly Bound[] {
-  if (!node.phase.gates || node.phase.gates.length === 0) return NO_BOUNDS;
-  return gateBounds(node, (id) => state.visitOf(node.visits.find((v) => v.inspection.id === id)!));
+  const { gates } = node.phase;
+  if (!gates || gates.length === 0) return NO_BOUNDS;
+  return gateBounds(gates, (id) => state.visitOf(node.visits.find((v) => v.inspection.id === id)!));
 }
 
 /** No bounds. */

@@ -98,6 +98,15 @@ test('a calendar that is always open counts the clock, before the horizon as wel
   expect(always.snap(slot(55))).toBe(55);
 });
 
+test('the open slot with so many before it: the first for numbers below none, none past the end', () => {
+  const calendar = CompiledCalendar.of([
+    { from: slot(4), to: slot(6) },
+    { from: slot(10), to: slot(13) },
+  ]);
+  expect([-3, 0, 1, 2, 4, 5].map((n) => calendar.at(n))).toEqual([4, 4, 5, 10, 12, null]);
+  expect([1, 2, 3, 5, 6].map((n) => calendar.reach(n))).toEqual([5, 6, 11, 13, null]);
+});
+
 test('finish never falls as the start of interruptible work rises, and work undone and done again comes back', () => {
   fc.assert(
     fc.property(open, instant, count, (list, t, slots) => {

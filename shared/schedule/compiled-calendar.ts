@@ -143,7 +143,7 @@ export class CompiledCalendar {
     const worked = i < 0 ? 0 : this.before[i]! + (t < end ? t : end) - this.from[i]!;
     const last = worked + count - 1;
     if (last >= this.total) return null;
-    return (this.slotFrom(i < 0 ? 0 : i, last < 0 ? 0 : last) + 1) as Slot;
+    return (this.slotFrom(i < 0 ? 0 : i, last) + 1) as Slot;
   }
 
   /** Latest start from which `count` slots are worked by `t`; null when too few are open before it. */

@@ -162,8 +162,8 @@ export class Generator extends Walk {
   }
 
   private promised(node: Node): Reservation | undefined {
-    const from = node.phase.facts?.pinnedStart ?? (node.frozen ? node.phase.commitment!.start : undefined);
-    if (from === undefined || from < this.problem.input.now) return undefined;
+    const from = node.phase.facts?.pinnedStart ?? node.phase.commitment!.start;
+    if (from < this.problem.input.now) return undefined;
     for (const { crewIndex: crew, hours } of node.choices) {
       const to = finishFrom(node, hours, from) ?? slot(from + 1);
       if (crew >= 0 && this.state.timeline(crew).firstIn(from, to) >= 0) continue;

@@ -14,11 +14,11 @@ export interface Overrun {
 
 /**
  * Whether a successor comes too long after its predecessor.
- * @returns undefined when the link has no greatest lag or keeps it
+ * @param edge has a greatest lag
+ * @returns undefined when it is kept
  */
 export function overrun({ link }: Edge, from: Placement, to: Placement): Overrun | undefined {
-  const { mostLag } = link;
-  if (mostLag === undefined) return undefined;
+  const mostLag = link.mostLag!;
   const sooner = fromFinish(link.kind) ? from.finish : from.start;
   const later = toFinish(link.kind) ? to.finish : to.start;
   if (mostLagIn(link) === 'elapsed') {

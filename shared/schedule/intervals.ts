@@ -25,7 +25,7 @@ export function subtractIntervals(base: readonly Interval[], holes: readonly Int
     for (let i = h; i < holes.length && holes[i]!.from < stretch.to; i++) {
       const hole = holes[i]!;
       if (hole.from > from) left.push({ from, to: hole.from });
-      if (hole.to > from) from = hole.to;
+      from = hole.to;
     }
     if (from === stretch.from) left.push(stretch);
     else if (from < stretch.to) left.push({ from, to: stretch.to });

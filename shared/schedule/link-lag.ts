@@ -43,5 +43,5 @@ export function startForFinish(node: Node, hours: Hours, finish: Slot): Slot {
   }
   const count = hours.workable.worked(slot(finish - 1)) - node.length + 1;
   if (count <= 0) return LONG_AGO;
-  return hours.workable.reach(count) ?? finish;
+  return hours.workable.reach(count)!;
 }

@@ -1,7 +1,8 @@
+import { compareIds } from './by-id.js';
 import { fromFinish, lagAfter, startForFinish, toFinish } from './link-lag.js';
 import type { ClearanceGate, CureGate, Gate, Reason } from './model.js';
 import type { Outcome, Placement } from './outcome.js';
-import { edgeBinds, type Edge, type Hours, type Node } from './problem.js';
+import type { Edge, Hours, Node } from './problem.js';
 import type { Slot } from './slot.js';
 import type { VisitOutcome } from './visits.js';
 
@@ -11,7 +12,10 @@ export interface Bound {
   readonly reason: Reason;
 }
 
-/** When links (and the present) let a phase start, given the hours it would run in; null when a lag outruns the calendar. */
+/**
+ * When links (and the present) let a phase start, given the hours it would run in; null when a lag outruns the calendar. Asked only of a
+ * phase that has not begun and whose predecessors all have their place.
+ */
 export function readyBound(
   node: Node,
   hours: Hours,
@@ -21,9 +25,7 @@ export function readyBound(
   let best = now;
   let by: Edge | undefined;
   for (const edge of node.ins) {
-    const from = outcomes[edge.from.index];
-    if (!edgeBinds(edge) || !from?.placed) continue;
-    const at = linkBound(edge, node, hours, from);
+    const at = linkBound(edge, node, hours, outcomes[edge.from.index] as Placement);
     if (at === null) return null;
     if (at > best || (at === best && !by)) {
       best = at;
@@ -41,13 +43,12 @@ export function linkBound({ link }: Edge, node: Node, hours: Hours, from: Placem
 
 const NOW: Reason = { kind: 'now' };
 
-/** What the gates of a phase ask for, earliest first. */
-export function gateBounds(node: Node, visitOf: (id: string) => VisitOutcome): Bound[] {
-  if (node.started) return [];
-  const bounds = (node.phase.gates ?? []).map((gate) => gateBound(gate, visitOf));
+/** What gates ask for, earliest first; every visit among them has its place. */
+export function gateBounds(gates: readonly Gate[], visitOf: (id: string) => VisitOutcome): Bound[] {
+  const bounds = gates.map((gate) => gateBound(gate, visitOf));
   return bounds
     .filter((bound) => bound !== null)
-    .sort((a, b) => a.at - b.at || (JSON.stringify(a.reason) < JSON.stringify(b.reason) ? -1 : 1));
+    .sort((a, b) => a.at - b.at || compareIds(JSON.stringify(a.reason), JSON.stringify(b.reason)));
 }
 
 function gateBound(gate: Gate, visitOf: (id: string) => VisitOutcome): Bound | null {
@@ -75,8 +76,7 @@ function gateBound(gate: Gate, visitOf: (id: string) => VisitOutcome): Bound | n
         reason: { kind: 'notBefore', id: gate.id, cause: gate.cause, at: gate.at },
       };
     case 'inspection': {
-      const { finish } = visitOf(gate.inspectionId);
-      if (finish === null) return null;
+      const finish = visitOf(gate.inspectionId).finish!;
       return { at: finish, reason: { kind: 'inspection', inspectionId: gate.inspectionId, until: finish } };
     }
   }

@@ -16,7 +16,7 @@ export interface Probed {
 }
 
 /**
- * The start that `findEarliest` finds, without the reasons: for choosing between crews.
+ * The start that `findEarliest` finds, without the reasons: for choosing between crews, so for a phase of some length.
  *
  * @param from all bounds are met from here on
  * @param latest a later start is of no use
@@ -45,7 +45,7 @@ export function probe(
       into.start = -1;
       return;
     }
-    const busy = crew < 0 ? -1 : busyWith(state, node, crew, at as Slot, finish as Slot);
+    const busy = busyWith(state, node, crew, at as Slot, finish as Slot);
     if (busy >= 0) {
       at = state.timeline(crew).toOf(busy);
       continue;
@@ -69,10 +69,7 @@ function fitFrom(node: Node, { own, workable }: Hours, at: number, into: Probed)
   const { duration } = node.phase;
   let start: number | null;
   let finish: number | null;
-  if (length === 0) {
-    start = workable.snapInstant(at);
-    finish = start;
-  } else if (duration.kind === 'elapsed') {
+  if (duration.kind === 'elapsed') {
     start = startOfWait(own, node.weather?.closedTime, at, length);
     finish = start === null ? null : start + length;
   } else if (duration.mode === 'interruptible') {

@@ -402,7 +402,6 @@ function blank(phase: Phase, index: number): NodeInMaking {
 }
 
 function needsOf(holds: readonly Hold[]): readonly Need[] {
-  if (holds.length === 0) return NONE;
   const sums = new Map<CompiledPool, number>();
   for (const { hold, pool } of holds) sums.set(pool, (sums.get(pool) ?? 0) + hold.quantity);
   return [...sums].map(([pool, quantity]) => ({ pool, quantity }));

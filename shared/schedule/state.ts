@@ -33,7 +33,7 @@ export class State {
   /** Phases in the order in which they were settled; those of the block alone where a pass is gone over again. */
   settled: Node[];
   /** Phases whose prerequisites have just all been settled are handed to this. */
-  onReady: (node: Node) => void = () => {};
+  onReady: (node: Node) => void = TELL_NOBODY;
   private readonly waiting: Int32Array;
   private readonly timelines: readonly CrewTimeline[];
   private readonly visits: (VisitOutcome | undefined)[];
@@ -164,7 +164,7 @@ export class State {
         const outcome = this.outcomes[one.index];
         return outcome?.placed && !one.started ? [outcome.start] : [];
       });
-      const later = visitWithin(visit, planned, node.id, start, Math.min(...gated), this.problem.input.now);
+      const later = visitWithin(visit, planned, node.id, start, Math.min(...gated));
       if (!later) continue;
       moved.push({ visit, planned });
       this.visits[visit.index] = later;
@@ -215,7 +215,7 @@ export class State {
   /** Gets ready for going over what is settled again, in an order that differs at most in where free phases come in it. */
   goOver(order: SettlingOrder): void {
     const { since } = this.view;
-    this.onReady = () => {};
+    this.onReady = TELL_NOBODY;
     this.turns.start(order);
     for (const node of order.nodes) {
       if (since[node.index] !== FROM_THE_BEGINNING) since[node.index] = this.turns.placeOf(node);
@@ -280,6 +280,8 @@ export class State {
     this.reservations[index] = kept;
   }
 }
+
+const TELL_NOBODY = (): void => {};
 
 /** Before any place in the order. */
 const FROM_THE_BEGINNING = -1;

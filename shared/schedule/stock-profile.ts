@@ -13,11 +13,6 @@ export class StockProfile {
 
   constructor(readonly capacity: number) {}
 
-  /** Number of steps: what has been given back leaves none behind. */
-  get steps(): number {
-    return this.times.length;
-  }
-
   private indexAt(t: number): number {
     let low = 0;
     let high = this.times.length;

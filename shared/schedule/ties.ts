@@ -26,8 +26,6 @@ export function tiesOf(state: State, node: Node, placed: Placement, floors: read
   while (left.length <= AT_MOST && !IMMOVABLE.has(left.at(-1)!.kind)) {
     const place = withoutCauses(state, node, left, floors);
     if (!place || place.start < placed.start) break;
-    const known = left.some((cause) => isSame(cause, place.reason));
-    if (known) break;
     ties.push(place.reason);
     left.push(place.reason);
   }

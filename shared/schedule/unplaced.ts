@@ -10,9 +10,9 @@ export function hopeless(state: State, node: Node): Unplaced | undefined {
     if (!state.outcomes[index]?.placed) return behind(id);
   }
   if (node.visits.some((visit) => state.visitOf(visit).start === null)) return behind(null);
+  // A crew that is named is given; only a trade can be nobody's.
   if (node.needsCrew && node.crews.length === 0) {
-    const trade = node.phase.trade ?? node.phase.crewId!;
-    return because({ code: 'crewMissing', phaseId: node.id, trade }, node);
+    return because({ code: 'crewMissing', phaseId: node.id, trade: node.phase.trade! }, node);
   }
   const small = node.needs.find(({ pool, quantity }) => quantity > pool.pool.quantity);
   if (small) {

@@ -51,7 +51,7 @@ function firstVisit(visit: Visit, ready: Slot | null, last: string | null, now: 
     ready,
     start,
     finish: slot(start + length),
-    latestRequest: state.kind === 'requested' ? null : latestRequest(visit, start, now),
+    latestRequest: state.kind === 'requested' ? null : latestRequest(visit, start),
     reason,
     conflicts,
   };
@@ -70,7 +70,6 @@ export function visitWithin(
   phaseId: string,
   start: Slot,
   latest: number,
-  now: Slot,
 ): VisitOutcome | undefined {
   const { validFor, visit: length } = visit.inspection;
   if (validFor === undefined || planned.state !== 'planned') return undefined;
@@ -83,16 +82,15 @@ export function visitWithin(
     ...planned,
     start: at,
     finish: slot(at + length),
-    latestRequest: state.kind === 'requested' ? null : latestRequest(visit, at, now),
+    latestRequest: state.kind === 'requested' ? null : latestRequest(visit, at),
     reason: { kind: 'validity', phaseId },
   };
 }
 
-/** Last moment at which asking still gives the notice before `start`. */
-function latestRequest(visit: Visit, start: Slot, now: Slot): Slot {
+/** Last moment at which asking still gives the notice before `start`, which is no sooner than asking now would give. */
+function latestRequest(visit: Visit, start: Slot): Slot {
   const { notice, noticeIn } = visit.inspection;
-  const latest = noticeIn === 'working' ? visit.hours.subtract(start, notice) : slot(start - notice);
-  return latest ?? now;
+  return noticeIn === 'working' ? visit.hours.subtract(start, notice)! : slot(start - notice);
 }
 
 function tooEarly(visit: Visit, ready: Slot | null): Conflict[] {

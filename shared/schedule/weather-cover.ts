@@ -1,3 +1,4 @@
+import { compareIds } from './by-id.js';
 import { CompiledCalendar } from './compiled-calendar.js';
 import { mergeIntervals } from './intervals.js';
 import type { Interval, WeatherCause, WeatherSet } from './model.js';
@@ -48,5 +49,5 @@ export class WeatherCover {
 }
 
 function byStartThenLongest(a: CoverHold, b: CoverHold): number {
-  return a.from - b.from || b.to - a.to || (a.weatherId < b.weatherId ? -1 : 1);
+  return a.from - b.from || b.to - a.to || compareIds(a.weatherId, b.weatherId);
 }

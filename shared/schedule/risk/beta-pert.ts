@@ -33,8 +33,7 @@ export class BetaPert {
       if (below[middle]! <= u) low = middle;
       else high = middle;
     }
-    const step = below[high]! - below[low]!;
-    const part = step > 0 ? (u - below[low]!) / step : 0;
+    const part = (u - below[low]!) / (below[high]! - below[low]!);
     return a + ((b - a) * (low + Math.min(1, Math.max(0, part)))) / STEPS;
   }
 }

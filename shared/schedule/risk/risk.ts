@@ -1,3 +1,4 @@
+import { compareIds } from '../by-id.js';
 import type { Plan, PlanInput, Reason } from '../model.js';
 import { plan } from '../plan.js';
 import type { Slot, SlotCount } from '../slot.js';
@@ -95,7 +96,7 @@ export function risk(input: PlanInput, model: RiskModel, options: RiskOptions): 
 
 function orderOf(today: Plan): string[] {
   return [...today.phases]
-    .sort((a, b) => (a.start ?? Infinity) - (b.start ?? Infinity) || (a.id < b.id ? -1 : 1))
+    .sort((a, b) => (a.start ?? Infinity) - (b.start ?? Infinity) || compareIds(a.id, b.id))
     .map(({ id }) => id);
 }
 
@@ -178,7 +179,7 @@ class Tally {
       causes: this.causes(j),
       waits: [...this.waits[j]!]
         .map(([kind, slots]) => ({ kind, slots: slots / this.samples }))
-        .sort((a, b) => b.slots - a.slots || (a.kind < b.kind ? -1 : 1)),
+        .sort((a, b) => b.slots - a.slots || compareIds(a.kind, b.kind)),
     };
   }
 
