@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { applyChanges, type Change } from './change.js';
 import type { Phase, PlanInput } from './model.js';
+import { plan } from './plan.js';
 import { slot } from './slot.js';
 import { inputWith, link, work, workdays } from './spec-input.js';
 
@@ -76,6 +77,17 @@ test('without a crew its phases go to its trade, and what it has begun to anothe
   expect(phaseOf('begun', without).facts).toMatchObject({ actualStart: 0, remaining: 3 });
   expect(phaseOf('begun', without).facts?.crewId).toBeUndefined();
   expect(phaseOf('dig', without)).toBe(phaseOf('dig', input));
+});
+
+test('a crew without a trade leaves its phases to nobody, and the plan names the crew that is gone', () => {
+  const helpers = { id: 'helpers', trades: [], calendarId: 'workdays' };
+  const given = inputWith({
+    crews: [...input.crews, helpers],
+    phases: [work('carry', 4, { trade: undefined, crewId: 'helpers' })],
+  });
+  const without = applyChanges(given, [{ kind: 'withoutCrew', crewId: 'helpers' }]);
+  expect(plan(given).conflicts).toEqual([]);
+  expect(plan(without).conflicts).toEqual([{ code: 'crewMissing', phaseId: 'carry', trade: 'helpers' }]);
 });
 
 describe('a closed stretch', () => {

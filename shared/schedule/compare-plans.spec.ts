@@ -55,3 +55,23 @@ test('a phase nothing was promised about is new', () => {
   ]);
   expect(fresh.jobs).toEqual([{ jobId: 'job', before: 38, after: 52 }]);
 });
+
+test('a job of which nobody has been told anything has no finish before', () => {
+  const only = plan(inputWith({ phases: [work('lay', 8)] }));
+  expect(comparePlans(only, {}).jobs).toEqual([{ jobId: 'job', before: null, after: 36 }]);
+});
+
+test('a phase that has lost its place differs from what was promised, and so does its job', () => {
+  const lost = plan(inputWith({ phases: [work('wire', 8, { trade: 'electrician' })] }));
+  expect(comparePlans(lost, { wire: at(40, 48) })).toEqual({
+    phases: [
+      {
+        phaseId: 'wire',
+        jobId: 'job',
+        before: { start: 40, finish: 48, crewId: null },
+        after: { start: null, finish: null, crewId: null },
+      },
+    ],
+    jobs: [{ jobId: 'job', before: 48, after: null }],
+  });
+});

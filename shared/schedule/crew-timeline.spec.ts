@@ -68,3 +68,18 @@ test('what is not seen gives way, is named, and is not met by any question', () 
   expect([...view.ousted]).toEqual([2]);
   expect(crew.all().map(({ owner }) => owner)).toEqual([0, 1, 1]);
 });
+
+test('what is seen keeps its time though what is not seen gives way beside it', () => {
+  const view = new View(3);
+  view.since.set([0, 1, 2]);
+  const crew = new CrewTimeline(CompiledCalendar.of(workdays(9)), view);
+  crew.take(slot(28), slot(40), 0);
+  crew.take(slot(40), slot(50), 2);
+  view.until = 2;
+  expect(crew.take(slot(36), slot(48), 1)).toBe(0);
+  expect([...view.ousted]).toEqual([2]);
+  expect(crew.all()).toEqual([
+    { from: 28, to: 40, owner: 0 },
+    { from: 40, to: 48, owner: 1 },
+  ]);
+});

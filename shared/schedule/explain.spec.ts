@@ -1,5 +1,5 @@
-import { expect, test } from '@jest/globals';
-import { explain } from './explain.js';
+import { describe, expect, test } from '@jest/globals';
+import { behindMostLag, explain } from './explain.js';
 import type { Plan } from './model.js';
 import { plan } from './plan.js';
 import { slot } from './slot.js';
@@ -118,4 +118,140 @@ test('phases that hold each other in place end at the one a person has fixed', (
     }),
   );
   expect(chain(made, 'first').at(-1)).toBe('pinned: pin');
+});
+
+describe('a phase kept back for what must follow it soon', () => {
+  const crew = (id: string) => ({ id, trades: [id], calendarId: 'workdays' });
+  const soon = (from: string, to: string, mostLag: number) => ({ ...link(from, to), mostLag });
+  const crews = ['mason', 'setter', 'helper'].map(crew);
+
+  test('leads to the crew that keeps back the last of a row', () => {
+    const made = plan(
+      inputWith({
+        jobs,
+        crews,
+        phases: [
+          work('wall', 70, { trade: 'setter' }),
+          work('mix', 4, { jobId: 'later', trade: 'helper' }),
+          work('bed', 4, { jobId: 'later' }),
+          work('stone', 4, { jobId: 'later', trade: 'setter' }),
+        ],
+        links: [soon('mix', 'bed', 8), soon('bed', 'stone', 8)],
+      }),
+    );
+    expect(chain(made, 'bed')).toEqual(['bed: mostLag', 'wall: calendar', 'wall: now']);
+    expect(chain(made, 'mix')).toEqual(['mix: mostLag', 'wall: calendar', 'wall: now']);
+  });
+
+  test.each([
+    ['what gives the equipment back', 'cure', ['cure: link', 'slab: calendar', 'slab: now']],
+    ['who has the equipment', undefined, ['slab: calendar', 'slab: now']],
+  ] as const)('leads to %s that keeps the other back', (_name, untilPhaseId, behind) => {
+    const made = plan(
+      inputWith({
+        jobs,
+        crews,
+        pools: [{ id: 'mixer', quantity: 1 }],
+        phases: [
+          pour('slab', 20, { trade: 'setter', holds: [{ poolId: 'mixer', quantity: 1, untilPhaseId }] }),
+          cure('cure', 4),
+          work('mix', 4, { jobId: 'later', trade: 'helper' }),
+          work('bed', 4, { jobId: 'later', holds: [{ poolId: 'mixer', quantity: 1 }] }),
+        ],
+        links: [link('slab', 'cure'), soon('mix', 'bed', 2)],
+      }),
+    );
+    expect(chain(made, 'mix')).toEqual(['mix: mostLag', ...behind]);
+  });
+
+  test('goes on with its own waits where no phase kept the other back', () => {
+    const gate = { kind: 'notBefore', id: 'hold', at: slot(40), cause: 'holdPoint' } as const;
+    const made = plan(
+      inputWith({
+        crews,
+        phases: [work('mix', 4, { trade: 'helper' }), work('bed', 4, { gates: [gate] })],
+        links: [soon('mix', 'bed', 2)],
+      }),
+    );
+    const [first] = explain(made, 'mix');
+    expect(behindMostLag(first!.reason as never)).toBeNull();
+    expect(chain(made, 'mix')).toEqual(['mix: mostLag', 'mix: now']);
+  });
+
+  test('and kept back by what follows itself, ends at the present and not in a circle', () => {
+    /* Two short shifts to 25 slots: nothing but the way back round to the present is left when all have waited for each other. */
+    const shifts = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((n) => [
+      { from: slot(25 * n + 5), to: slot(25 * n + 19) },
+      { from: slot(25 * n + 20), to: slot(25 * n + 25) },
+    ]);
+    const made = plan(
+      inputWith({
+        now: slot(3),
+        calendars: [{ id: 'workdays', open: shifts }],
+        phases: ['spread', 'set', 'scrape'].map((id, i) => cure(id, [6, 26, 1][i]!, { crewId: 'masons' })),
+        links: [
+          link('spread', 'set'),
+          { ...link('spread', 'scrape', 'SS'), mostLag: 24, mostLagIn: 'working' },
+          { ...link('set', 'scrape', 'SF', -2, 'working'), mostLag: 27, mostLagIn: 'elapsed' },
+        ],
+      }),
+    );
+    expect(chain(made, 'spread')).toEqual(['spread: mostLag', 'set: mostLag', 'set: link', 'spread: now']);
+  });
+});
+
+test('a visit put off for the pour that waits for it leads to what made the pour ready', () => {
+  const cause = { kind: 'called', holdId: 'wind', text: 'called by the foreman' } as const;
+  const made = plan(
+    inputWith({
+      weather: [{ id: 'site', holds: [{ from: slot(30), to: slot(96 * 3 + 30), cause }] }],
+      inspections: [
+        {
+          id: 'footing',
+          jobId: 'job',
+          after: ['form'],
+          notice: 0,
+          noticeIn: 'elapsed',
+          calendarId: 'workdays',
+          visit: 2,
+          validFor: 96,
+          state: { kind: 'open' },
+        },
+      ],
+      phases: [
+        work('form', 8),
+        pour('pour', 4, { weatherIds: ['site'], gates: [{ kind: 'inspection', inspectionId: 'footing' }] }),
+      ],
+      links: [link('form', 'pour')],
+    }),
+  );
+  expect(chain(made, 'pour')).toEqual([
+    'pour: weather',
+    'pour: inspection',
+    'footing: validity',
+    'pour: link',
+    'form: calendar',
+    'form: now',
+  ]);
+});
+
+test('phases that wait for each other through equipment end at the one that a person has fixed', () => {
+  const crews = ['mason', 'setter', 'helper'].map((id) => ({ id, trades: [id], calendarId: 'workdays' }));
+  const made = plan(
+    inputWith({
+      crews,
+      pools: [{ id: 'mixer', quantity: 1 }],
+      phases: [
+        work('mix', 4, { holds: [{ poolId: 'mixer', quantity: 1 }] }),
+        work('bed', 4, {
+          trade: 'setter',
+          facts: { pinnedStart: slot(28) },
+          holds: [{ poolId: 'mixer', quantity: 1, untilPhaseId: 'clean' }],
+        }),
+        work('clean', 4, { trade: 'helper', commitment: { start: slot(46), finish: slot(50) } }),
+      ],
+      links: [link('mix', 'bed', 'FS'), link('mix', 'clean', 'SF')],
+    }),
+  );
+  expect(chain(made, 'mix')).toEqual(['mix: equipment', 'clean: link', 'bed: pin']);
 });

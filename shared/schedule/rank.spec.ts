@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import type { PlanInput } from './model.js';
 import { plan } from './plan.js';
-import { inputWith, work } from './spec-input.js';
+import { inputWith, link, work } from './spec-input.js';
 
 /* One mason crew, three jobs of one phase each: whoever is ranked first is served first. */
 const three = (part: Partial<PlanInput> = {}): PlanInput =>
@@ -40,5 +40,35 @@ describe('the order of an improved plan', () => {
       phase.id === 'p2' ? { ...phase, facts: { pinnedStart: 28 as never } } : phase,
     );
     expect(served(three({ phases, order: ['p3', 'p1', 'p2'] }))).toEqual(['p2', 'p3', 'p1']);
+  });
+});
+
+describe('a crew that has no open hours', () => {
+  const input = three({
+    calendars: [...three().calendars, { id: 'away', open: [] }],
+    crews: [...three().crews, { id: 'abroad', trades: ['setter'], calendarId: 'away' }],
+    phases: [...three().phases, work('set', 8, { jobId: 'job1', trade: 'setter' })],
+  });
+
+  it('leaves its work without a place and the others in their turn', () => {
+    const made = plan(input);
+    expect(made.conflicts).toMatchObject([{ code: 'beyondHorizon', phaseId: 'set' }]);
+    expect(made.phases.filter(({ start }) => start !== null).map(({ id, start }) => [id, start])).toEqual([
+      ['p1', 28],
+      ['p2', 36],
+      ['p3', 44],
+    ]);
+  });
+
+  it('gives what leads to its work the longer way to the end, no more than that', () => {
+    const jobs = [1, 2, 3].map((n) => ({ id: `job${n}`, priority: 0 }));
+    const links = [link('p3', 'set')];
+    expect(served({ ...input, jobs, links }).filter((id) => id !== 'set')).toEqual(['p3', 'p1', 'p2']);
+    const urgent = jobs.map((job) => (job.id === 'job2' ? { ...job, priority: -1 } : job));
+    expect(served({ ...input, jobs: urgent, links }).filter((id) => id !== 'set')).toEqual([
+      'p2',
+      'p3',
+      'p1',
+    ]);
   });
 });

@@ -20,6 +20,7 @@ describe('the least time from start to finish', () => {
     expect(spans.of(work('x', 32))).toBe(32);
     expect(spans.of(work('x', 40))).toBe(40 + 64);
     expect(spans.of(work('x', 40, { trade: undefined }))).toBe(40);
+    expect(spans.of(work('x', 40, { trade: undefined, calendarId: 'workdays' }))).toBe(40 + 64);
     expect(spans.of(work('x', 40, { trade: 'cable' }))).toBe(40);
     expect(spans.of(work('x', 0))).toBe(0);
   });

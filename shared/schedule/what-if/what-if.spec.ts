@@ -121,6 +121,17 @@ describe('what if', () => {
     expect(placed.conflicts.removed).toEqual([{ code: 'crewMissing', phaseId: 'x', trade: 'cable' }]);
   });
 
+  test('a phase that takes no equipment goes without protection: only the weather comes over it', () => {
+    const frost = { kind: 'called', holdId: 'frost', text: 'called by the foreman' } as const;
+    const holds = [{ from: slot(0), to: slot(day(9)), cause: frost }];
+    const changes = droppedProtection(input, 'b1', ['blankets'], holds);
+    expect(changes.map(({ kind }) => kind)).toEqual(['weather', 'phase']);
+    expect(ask(changes).jobs.map(({ jobId, finishAfter }) => [jobId, finishAfter])).toEqual([
+      ['a', day(2, 60)],
+      ['b', day(9, 60)],
+    ]);
+  });
+
   test('something is named that is not there: it says so', () => {
     expect(() => ask(delay('nobody', 1))).toThrow('There is no phase "nobody"');
     expect(() => extraCrew(input, 'nobody')).toThrow('There is no crew "nobody" to take as a model');
