@@ -65,10 +65,9 @@ function stepOf(phase: PlannedPhase, reason: Reason): ExplainStep {
   return { phaseId: phase.id, inspectionId: null, at: phase.start, reason };
 }
 
-/** The phase that kept the successor from coming sooner, where it was one. */
+/** The phase that kept the successor from coming sooner, where it was one; a link is never the cause, but what lies behind it. */
 export function behindMostLag({ cause }: Extract<Reason, { kind: 'mostLag' }>): string | null {
   switch (cause.kind) {
-    case 'link':
     case 'crew':
       return cause.phaseId;
     case 'equipment':

@@ -86,7 +86,9 @@ test('a change that is applied is what the next goes on from', () => {
 test('a change that cannot be used is refused and leaves the plan', () => {
   const planner = Planner.of(input);
   const before = text(planner.plan);
-  expect(() => planner.apply([{ kind: 'phase', phase: work('dig', 0.5) }])).toThrow('whole number of slots');
+  expect(() =>
+    planner.apply([{ kind: 'phase', phase: work('dig', 0.5, { weatherIds: ['north'] }) }]),
+  ).toThrow('whole number of slots');
   expect(text(planner.plan)).toBe(before);
   expect(text(planner.preview([]))).toBe(before);
 });
@@ -135,5 +137,24 @@ describe('a preview beside what stands fast', () => {
     same(given, [{ kind: 'delay', phaseId: 'first', slots: 3 }]);
     same(given, [{ kind: 'delay', phaseId: 'beside', slots: 3 }]);
     same(given, [{ kind: 'delay', phaseId: 'last', slots: 20 }]);
+  });
+
+  test('of what takes another turn at the equipment that work under way has', () => {
+    const crews = ['a', 'b', 'c'].map((id) => ({ id, trades: ['mason'], calendarId: 'workdays' }));
+    const hold = (untilPhaseId?: string) => [{ poolId: 'blankets', quantity: 1, untilPhaseId }];
+    const given = inputWith({
+      now: slot(30),
+      crews,
+      pools: [{ id: 'blankets', quantity: 3 }],
+      phases: [
+        pour('begun', 8, { facts: { actualStart: slot(28), crewId: 'a' }, holds: hold('strip') }),
+        work('strip', 40, { crewId: 'a' }),
+        pour('one', 8, { crewId: 'b', holds: hold() }),
+        pour('two', 9, { crewId: 'c', holds: hold() }),
+      ],
+      links: [link('begun', 'strip')],
+    });
+    same(given, [{ kind: 'phase', phase: { ...given.phases[2]!, previous: { start: slot(20) } } }]);
+    same(given, [{ kind: 'delay', phaseId: 'one', slots: 4 }]);
   });
 });

@@ -40,7 +40,7 @@ export function probe(
     if (into.first < 0) into.first = at;
     const { finish } = into;
     if (at === FOREVER || finish > end) break;
-    if (finish > into.reach) into.reach = finish;
+    into.reach = finish;
     if (at > latest) {
       into.start = -1;
       return;

@@ -125,6 +125,17 @@ describe('risk', () => {
     expect(phases[1]!.commitmentKept!.chance).toBeLessThan(phases[0]!.commitmentKept!.chance);
   });
 
+  test('of a year that has been is that year: five lost days put the work off by five', () => {
+    const lost = [[{ from: slot(0), to: slot(days(5)) }]];
+    const weather = { ...wet.weather!, beyond: { kind: 'years' as const, years: lost } };
+    const { jobs } = risk(outdoors, { ...alone, weather }, { seed: 9, samples: 5 });
+    expect(jobs[0]).toMatchObject({ planned: days(4) + 60, half: { at: days(9) + 60 } });
+    expect(jobs[0]!.causes).toMatchObject([
+      { source: 'durations', slots: 0 },
+      { source: 'weather', slots: days(5), share: 1 },
+    ]);
+  });
+
   test('shares its chance: a change is compared day by day, not luck by luck', () => {
     const plain = risk(outdoors, wet, { seed: 9, samples: 40 });
     expect(risk(outdoors, wet, { seed: 9, samples: 40 })).toEqual(plain);

@@ -7,10 +7,9 @@ export function withPhase(plan: Plan, id: string, change: Partial<PlannedPhase>)
   return { ...plan, phases };
 }
 
-/** A plan in which one visit is. */
-export function withVisit(plan: Plan, id: string, change: Partial<PlannedInspection>): Plan {
-  const inspections = plan.inspections.map((visit) => (visit.id === id ? { ...visit, ...change } : visit));
-  return { ...plan, inspections };
+/** A plan in which its visits are. */
+export function withVisits(plan: Plan, change: Partial<PlannedInspection>): Plan {
+  return { ...plan, inspections: plan.inspections.map((visit) => ({ ...visit, ...change })) };
 }
 
 /** A plan that keeps quiet about everything. */

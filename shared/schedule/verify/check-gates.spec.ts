@@ -3,7 +3,7 @@ import type { Gate, PlanInput } from '../model.js';
 import { plan } from '../plan.js';
 import { slot } from '../slot.js';
 import { inputWith, link, pour, work, workdays } from '../spec-input.js';
-import { faults, silent, withPhase, withVisit } from './broken-plan.js';
+import { faults, silent, withPhase, withVisits } from './broken-plan.js';
 
 const shared = { id: 'footing', jobId: 'job', after: ['form'], notice: 0, noticeIn: 'elapsed' } as const;
 
@@ -54,7 +54,7 @@ test('a pour that is placed though its visit is not is found out', () => {
   const input = inspected(undefined, 0);
   const sound = plan(input);
   expect(faults(input, sound)).toEqual([]);
-  expect(faults(input, withVisit(sound, 'footing', { start: null, finish: null }))).toEqual([
+  expect(faults(input, withVisits(sound, { start: null, finish: null }))).toEqual([
     'gate pour: footing has no date and nobody says so',
   ]);
 });

@@ -3,7 +3,7 @@ import type { Inspection, PlanInput } from '../model.js';
 import { plan } from '../plan.js';
 import { slot } from '../slot.js';
 import { inputWith, work } from '../spec-input.js';
-import { faults, withPhase, withVisit } from './broken-plan.js';
+import { faults, withPhase, withVisits } from './broken-plan.js';
 
 const visited = (part: Partial<Inspection>): PlanInput =>
   inputWith({
@@ -27,7 +27,7 @@ const at = (from: number, to: number) => ({ start: slot(from), finish: slot(to) 
 
 /** What is said of the visit when it is moved by hand. */
 const found = (input: PlanInput, from: number, to: number): string[] =>
-  faults(input, withVisit(plan(input), 'footing', at(from, to)));
+  faults(input, withVisits(plan(input), at(from, to)));
 
 test('a visit before its work is done is found out, and so is one whose work has no place', () => {
   const input = visited({});
@@ -56,7 +56,7 @@ describe('a booked visit', () => {
     expect(found(input, 130, 149)).toEqual(wrong);
     expect(found(input, 131, 150)).toEqual(wrong);
     const open = visited({});
-    expect(faults(open, withVisit(plan(open), 'footing', { state: 'booked' }))).toEqual(wrong);
+    expect(faults(open, withVisits(plan(open), { state: 'booked' }))).toEqual(wrong);
   });
 });
 
