@@ -156,5 +156,7 @@ describe('a preview beside what stands fast', () => {
     });
     same(given, [{ kind: 'phase', phase: { ...given.phases[2]!, previous: { start: slot(20) } } }]);
     same(given, [{ kind: 'delay', phaseId: 'one', slots: 4 }]);
+    // What gives back the blankets of work under way is settled with it, before everything else.
+    same(given, [{ kind: 'delay', phaseId: 'strip', slots: 4 }]);
   });
 });
