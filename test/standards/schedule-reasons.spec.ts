@@ -57,9 +57,10 @@ function without(
       changed = { ...changed, weather };
     }
     if (cause.kind === 'calendar') {
+      // Open before the horizon as well: at its very beginning a milestone may lie at the end of that.
       const calendars = changed.calendars.map(({ id }) => ({
         id,
-        open: [{ from: slot(0), to: slot(input.horizon) }],
+        open: [{ from: slot(-1), to: slot(input.horizon) }],
       }));
       changed = { ...changed, calendars };
     }
