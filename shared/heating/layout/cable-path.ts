@@ -1,9 +1,10 @@
-import { cross, direction, dot, subtract, type Point } from '../../entry/geometry/point.js';
+import { cross, direction, distanceToLine, dot, subtract, type Point } from '../../entry/geometry/point.js';
 import type { LayoutCable } from './cable.js';
 import type { FieldChain } from './field.js';
 import { rounded } from './fillet.js';
-import type { Piece, Place } from './path.js';
+import type { Arc, Piece, Place } from './path.js';
 import { apart } from './place.js';
+import { keepOutCapsules } from './zone.js';
 
 /** Bends at single corners are no wider than this, in, so that they stay inside the setbacks. */
 const USUAL_BEND = 1.5;
@@ -38,8 +39,27 @@ export function pathOf(
   const turn = Math.max(cable.leastBend, USUAL_BEND);
   const back = corners.map((_, i) => goesBack(corners, i, 1.6 * widest));
   // Only where a run goes back beside itself a bend may be as wide as it can: there it makes a half circle.
-  return rounded(corners, (i) => (back[i] || back[i - 1] ? Infinity : turn));
+  const widestAt = (i: number) => (back[i] || back[i - 1] ? Infinity : turn);
+  return rounded(corners, widestAt, clearOf(chain), turn);
 }
+
+/** Whether a bend stays out of what posts and drains of its level hold free. */
+function clearOf({ fields }: FieldChain): (arc: Arc) => boolean {
+  const kept = fields.flatMap(({ level, keepOuts }) =>
+    keepOuts.flatMap((out) => keepOutCapsules(out, 0, 0).map((capsule) => ({ level, capsule }))),
+  );
+  return (arc) =>
+    kept.every(
+      ({ level, capsule: { a, b, radius } }) =>
+        Math.abs(arc.from.z - level) > 1e-6 ||
+        Array.from({ length: STEPS + 1 }, (_, i) => onArc(arc, (arc.angle * i) / STEPS)).every(
+          (p) => distanceToLine(p, a, b) >= radius,
+        ),
+    );
+}
+
+/** A bend is looked at in so many places. */
+const STEPS = 12;
 
 /** Whether the line turns at corner i and at the next one, so that it goes back beside itself. */
 function goesBack(line: readonly Place[], i: number, within: number): boolean {

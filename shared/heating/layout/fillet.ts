@@ -12,14 +12,23 @@ interface Corner {
   readonly tangent: number;
 }
 
+/** A bend in the way of something is tried again so much tighter. */
+const TIGHTER = 0.9;
+
 /** Corners that turn by less than this are none, rad. */
 const STRAIGHT = 1e-6;
 
 /**
  * A line with corners, rounded: every corner gets the largest bend for which its two stretches have room, halves shared with
- * the corners beside it so that two corners of a half turn become one half circle, up to `widest(number of the corner)`.
+ * the corners beside it so that two corners of a half turn become one half circle, up to `widest(number of the corner)`. One that
+ * cuts into what the cable keeps away from is made tighter, down to `tightest`.
  */
-export function rounded(line: readonly Place[], widest: (corner: number) => number): Piece[] {
+export function rounded(
+  line: readonly Place[],
+  widest: (corner: number) => number,
+  isClear: (arc: Arc) => boolean = () => true,
+  tightest = 0,
+): Piece[] {
   const corners = line.map((at, i) => cornerAt(line, i, at));
   const lengths = line.slice(1).map((b, i) => apart(line[i]!, b));
   const shares = lengths.map((length, i) => {
@@ -31,8 +40,12 @@ export function rounded(line: readonly Place[], widest: (corner: number) => numb
   for (let i = 1; i + 1 < line.length; i++) {
     const corner = corners[i]!;
     if (corner.tangent === 0) continue;
-    const radius = Math.min(shares[i - 1]!, shares[i]!, widest(i));
-    const arc = bend(corner, radius);
+    let radius = Math.min(shares[i - 1]!, shares[i]!, widest(i));
+    let arc = bend(corner, radius);
+    while (radius > tightest && !isClear(arc)) {
+      radius = Math.max(tightest, radius * TIGHTER);
+      arc = bend(corner, radius);
+    }
     const start = plus(corner.at, times(corner.into, -radius * corner.tangent));
     if (apart(from, start) > 1e-9) pieces.push({ kind: 'straight', from, to: start });
     pieces.push(arc);

@@ -16,6 +16,8 @@ const FINE = 0.05;
 /** From so many places at most, so many pitches from each other, it is looked for. */
 const STARTS = 12;
 const APART = 3;
+/** It is shifted by so many pitches at most; beyond twice as many it is not known what lies beside it. */
+const FARTHEST = 2;
 
 /**
  * Looks for the widest gap of a field: every place of a grid of `pitch` inches is held against the nearest cable, and
@@ -25,11 +27,14 @@ export class GapFinder {
   private readonly grid: Grid;
   /** The places of the grid on which the cable may lie. */
   private readonly open: Int32Array;
+  /** Corners of the open part, where a grid may have no place. */
+  private readonly corners: readonly Point[];
 
   constructor(
     private readonly field: Field,
     private readonly around: number,
     private readonly pitch: number,
+    corners = true,
   ) {
     const xs = field.sides.map(({ a }) => a.x);
     const ys = field.sides.map(({ a }) => a.y);
@@ -47,6 +52,7 @@ export class GapFinder {
       }
     }
     this.open = Int32Array.from(open);
+    this.corners = (corners ? cornersOf(field) : []).filter((corner) => mayLie(field, corner, around));
   }
 
   /** The widest gap beside the samples of a path, of which only those at the field's height are looked at. */
@@ -78,9 +84,14 @@ export class GapFinder {
       if (starts.length === STARTS) break;
     }
     let best: Gap = { across: 0, at: { x: left, y: top } };
+    for (const at of this.corners) {
+      let away = Infinity;
+      for (const i of own) away = Math.min(away, Math.hypot(x[i]! - at.x, y[i]! - at.y));
+      if (2 * away > best.across) best = { across: 2 * away, at };
+    }
     for (const start of starts) {
       const away = (i: number, p: Point) => Math.hypot(x[i]! - p.x, y[i]! - p.y);
-      const beside = own.filter((i) => away(i, start.at) < start.across / 2 + 4 * pitch);
+      const beside = own.filter((i) => away(i, start.at) < start.across / 2 + 2 * FARTHEST * pitch);
       const found = this.shifted(
         start,
         (p) => 2 * beside.reduce((least, i) => Math.min(least, away(i, p)), Infinity),
@@ -97,6 +108,7 @@ export class GapFinder {
       let better = best;
       for (const [dx, dy] of AROUND) {
         const at = { x: best.at.x + dx * step, y: best.at.y + dy * step };
+        if (Math.hypot(at.x - gap.at.x, at.y - gap.at.y) > FARTHEST * this.pitch) continue;
         const across = measure(at);
         if (across > better.across + 1e-6 && mayLie(this.field, at, this.around)) better = { across, at };
       }
@@ -107,4 +119,32 @@ export class GapFinder {
   }
 }
 
-const AROUND = [-1, 0, 1].flatMap((dx) => [-1, 0, 1].map((dy) => [dx, dy] as const));
+/** Where the setbacks of sides that follow each other meet, a hair inside them. */
+function cornersOf({ sides }: Field): Point[] {
+  const turn = Math.sign(sides.reduce((sum, { a, b }) => sum + a.x * b.y - b.x * a.y, 0));
+  const lines = sides.map(({ a, b, setback }) => {
+    const long = Math.hypot(b.x - a.x, b.y - a.y);
+    const [nx, ny] = [(-turn * (b.y - a.y)) / long, (turn * (b.x - a.x)) / long];
+    return { nx, ny, off: nx * a.x + ny * a.y + setback + HAIR };
+  });
+  return lines.flatMap((one, i) => {
+    const other = lines[(i + 1) % lines.length]!;
+    const across = one.nx * other.ny - other.nx * one.ny;
+    if (Math.abs(across) < 1e-6) return [];
+    return [
+      {
+        x: (one.off * other.ny - other.off * one.ny) / across,
+        y: (one.nx * other.off - other.nx * one.off) / across,
+      },
+    ];
+  });
+}
+
+const HAIR = 1e-6;
+
+/** Enough directions that a shift can follow a slanted side into its corner. */
+const DIRECTIONS = 32;
+const AROUND = Array.from({ length: DIRECTIONS }, (_, i) => {
+  const angle = (2 * Math.PI * i) / DIRECTIONS;
+  return [Math.cos(angle), Math.sin(angle)] as const;
+});
