@@ -328,6 +328,28 @@ describe('a hookup', () => {
       expect(await row()).toMatchObject({ state: 'ready', doneAt: null });
     });
 
+    it('never with 16 A on a 15 A breaker: rule, value, limit and source are told (NEC 426.4: a continuous load counts 125 %)', async () => {
+      await makeReady();
+      await read('beforeHookup', { at: '2031-01-06T13:00:00Z' });
+      await service.database.heatingSet.update({ where: { id: set.id }, data: { watts: 3840, volts: 240 } });
+      const outcome = await job.electrician.change(
+        'recordHookup',
+        { hookupId: hookup.id, breakerAmperes: 15, disconnect: true, groundFault: true },
+        `... on LimitExceeded { code findings { rule ok measured limit source caution } }`,
+      );
+      expect(outcome.code).toBe('LimitExceeded');
+      const broken = (outcome['findings'] as Record<string, unknown>[]).filter(({ ok }) => ok === false);
+      expect(broken).toEqual([
+        expect.objectContaining({
+          rule: 'breaker',
+          measured: expect.stringContaining('15 A'),
+          limit: expect.stringContaining('20.0 A'),
+          source: expect.stringContaining('426.4'),
+          caution: expect.stringMatching(/electrician/i),
+        }),
+      ]);
+    });
+
     it('once, and starts its phase, which its last hold point then finishes', async () => {
       await job.inspection(phases.final, 'final');
       await makeConnected();
