@@ -338,7 +338,9 @@ describe('a hookup', () => {
         `... on LimitExceeded { code findings { rule ok measured limit source caution } }`,
       );
       expect(outcome.code).toBe('LimitExceeded');
-      const broken = (outcome['findings'] as Record<string, unknown>[]).filter(({ ok }) => ok === false);
+      const broken = (outcome['findings'] as unknown as Record<string, unknown>[]).filter(
+        ({ ok }) => ok === false,
+      );
       expect(broken).toEqual([
         expect.objectContaining({
           rule: 'breaker',
