@@ -23,15 +23,13 @@ export class FloatPass {
   private readonly lateStart: Int32Array;
   private readonly lateFinish: Int32Array;
   private readonly ends: Float64Array;
-  /** Indexes of phases, prerequisites first. */
-  private readonly places: Int32Array;
 
   /**
-   * @param sequence phases with prerequisites first
+   * @param places indexes of phases, prerequisites first
    */
   constructor(
     private readonly state: State,
-    sequence: readonly Node[],
+    private readonly places: Int32Array,
   ) {
     const { nodes, jobs } = state.problem;
     this.total = new Int32Array(nodes.length);
@@ -39,7 +37,6 @@ export class FloatPass {
     this.lateStart = new Int32Array(nodes.length);
     this.lateFinish = new Int32Array(nodes.length);
     this.ends = new Float64Array(jobs.length);
-    this.places = Int32Array.from(sequence, ({ index }) => index);
   }
 
   /** How far a phase can slip before its job finishes later, in its own open time; null for what is finished or has no place. */

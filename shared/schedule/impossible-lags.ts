@@ -35,8 +35,8 @@ const ROUNDS = 24;
  * minimal and maximal time lags (Bartusch, Möhring and Radermacher 1988).
  */
 export function impossibleLags(problem: Problem, onCycle: ReadonlySet<Node>): ImpossibleLags {
+  if (!problem.nodes.some(({ mosts }) => mosts.length > 0)) return NONE;
   const limited = problem.nodes.flatMap((node) => node.mosts);
-  if (limited.length === 0) return NONE;
   const edges = new Set<Edge>();
   const conflicts: Conflict[] = [];
   const calendars = new Set(

@@ -31,6 +31,8 @@ import { BareWalk } from './walk.js';
 export class Pass {
   private readonly problem: Problem;
   private readonly order: Order;
+  /** Indexes of phases, prerequisites first. */
+  private readonly places: Int32Array;
   private ranking: Ranking;
   private impossible!: ImpossibleLags;
   private generator!: Generator;
@@ -46,6 +48,7 @@ export class Pass {
     checkInput(input);
     this.problem = new Problem(input);
     this.order = orderNetwork(this.problem);
+    this.places = Int32Array.from(this.order.sequence, ({ index }) => index);
     this.ranking = new Ranking(this.problem, this.order.sequence);
     this.placeAll(NOTHING);
   }
@@ -70,10 +73,9 @@ export class Pass {
    */
   private placeAll(changed: ReadonlySet<Node>): Plan {
     const { problem, ranking } = this;
-    const { sequence, onCycle } = this.order;
-    this.impossible = impossibleLags(problem, onCycle);
+    this.impossible = impossibleLags(problem, this.order.onCycle);
     this.generator = generate(problem, this.order, ranking, this.impossible.edges);
-    this.floats = new FloatPass(this.generator.state, sequence);
+    this.floats = new FloatPass(this.generator.state, this.places);
     this.floats.all();
     const phases = problem.nodes.map((node) => this.writePhase(node, changed.has(node)));
     const jobs = problem.jobs.map((job, i) => plannedJob(problem, job, i, phases));

@@ -9,11 +9,13 @@ export function hopeless(state: State, node: Node): Unplaced | undefined {
   for (const { index, id } of node.prerequisites) {
     if (!state.outcomes[index]?.placed) return behind(id);
   }
-  if (node.visits.some((visit) => state.visitOf(visit).start === null)) return behind(null);
+  if (node.visits.length > 0 && node.visits.some((visit) => state.visitOf(visit).start === null))
+    return behind(null);
   // A crew that is named is given; only a trade can be nobody's.
   if (node.needsCrew && node.crews.length === 0) {
     return because({ code: 'crewMissing', phaseId: node.id, trade: node.phase.trade! }, node);
   }
+  if (node.needs.length === 0) return undefined;
   const small = node.needs.find(({ pool, quantity }) => quantity > pool.pool.quantity);
   if (small) {
     const { id: poolId, quantity } = small.pool.pool;
