@@ -20,11 +20,11 @@ describe('with the keyboard alone', () => {
 
   /** Presses a key until the focus is where it is wanted; a page that cannot be left or reached fails. */
   async function pressUntil(key: string, reached: () => Promise<boolean>): Promise<void> {
-    for (let presses = 0; presses < 60; presses += 1) {
+    for (let presses = 0; presses < 150; presses += 1) {
       await page.keyboard.press(key);
       if (await reached()) return;
     }
-    throw new Error(`60 presses of ${key} did not lead there; the focus is on "${await focusedText()}"`);
+    throw new Error(`150 presses of ${key} did not lead there; the focus is on "${await focusedText()}"`);
   }
 
   it('a person signs in', async () => {
