@@ -1,5 +1,6 @@
 import type { BoardProposalFragment } from '../api/documents.js';
 import { useSends } from '../sends/sends.js';
+import { useDecide } from '../sends/use-decide.js';
 import { useSignedIn } from '../session/session.js';
 import { dayWords, isoWords } from '../time/moment-words.js';
 
@@ -23,14 +24,10 @@ export function ProposalBlock({ proposal, zone }: ProposalBlockProps) {
 }
 
 function Open({ proposal, zone }: { readonly proposal: BoardProposalFragment; readonly zone: string }) {
-  const { sends, send } = useSends();
+  const { sends } = useSends();
   const { me } = useSignedIn();
   const busy = sends.some(({ state, input }) => state === 'sending' && input['proposalId'] === proposal.id);
-  const decide = (change: 'acceptProposal' | 'dropProposal', word: string) =>
-    void send(change, `${word} proposal ${proposal.number}`, {
-      proposalId: proposal.id,
-      revision: proposal.revision,
-    });
+  const decide = useDecide()(proposal);
   const finishes = proposal.jobFinishes.filter(({ before, after }) => before !== after);
   return (
     <>

@@ -1,7 +1,7 @@
 import { OfferTables } from '../planning/offer-tables.js';
-import { useSends } from '../sends/sends.js';
-import { dayWords, isoWords } from '../time/moment-words.js';
-import { shiftWords } from '../planning/shift-words.js';
+import { useDecide } from '../sends/use-decide.js';
+import { isoWords } from '../time/moment-words.js';
+import { JobEndRows } from '../planning/job-end-rows.js';
 import type { Preview } from './preview.js';
 import type { Moving, OfferedMove } from './use-moving.js';
 import { previewWords } from './words/preview-words.js';
@@ -55,7 +55,6 @@ export function MoveBlock({ moving, newest, zone }: MoveBlockProps) {
 /** What a move would do, beside what is in force. */
 function Effects({ preview, zone }: { readonly preview: Preview; readonly zone: string }) {
   const { ends, broken, conflicts } = preview;
-  const day = (at: number | null) => (at === null ? 'none' : dayWords(at, zone));
   return (
     <>
       {conflicts.length > 0 && (
@@ -76,19 +75,7 @@ function Effects({ preview, zone }: { readonly preview: Preview; readonly zone: 
               <th scope="col">Difference</th>
             </tr>
           </thead>
-          <tbody>
-            {ends.map(({ key, name, before, after, laterMinutes, dueMissed }) => (
-              <tr key={key}>
-                <th scope="row">{name}</th>
-                <td>{day(before)}</td>
-                <td>{day(after)}</td>
-                <td>
-                  {shiftWords(laterMinutes)}
-                  {dueMissed && ', due date missed'}
-                </td>
-              </tr>
-            ))}
-          </tbody>
+          <JobEndRows ends={ends} none="none" zone={zone} />
         </table>
       )}
       {broken.length > 0 && (
@@ -110,14 +97,10 @@ function Effects({ preview, zone }: { readonly preview: Preview; readonly zone: 
 
 /** The move that waits: compared with the plan in force, and decided. */
 function Offered({ move, zone }: { readonly move: OfferedMove; readonly zone: string }) {
-  const { send } = useSends();
+  const decideOn = useDecide();
   const { proposal } = move;
   if (!proposal || proposal.state !== 'open') return <p>{move.message}</p>;
-  const decide = (change: 'acceptProposal' | 'dropProposal', word: string) =>
-    void send(change, `${word} proposal ${proposal.number}`, {
-      proposalId: proposal.id,
-      revision: proposal.revision,
-    });
+  const decide = decideOn(proposal);
   return (
     <>
       <p>
@@ -138,7 +121,7 @@ function Offered({ move, zone }: { readonly move: OfferedMove; readonly zone: st
 
 /** The move that was accepted, while it can be undone. */
 function Accepted({ move }: { readonly move: OfferedMove }) {
-  const { send } = useSends();
+  const decideOn = useDecide();
   const { proposal, phase } = move;
   if (!proposal) return null;
   return (
@@ -149,16 +132,7 @@ function Accepted({ move }: { readonly move: OfferedMove }) {
         again.
       </p>
       <p className="decide">
-        <button
-          type="button"
-          className="act"
-          onClick={() =>
-            void send('undoProposal', `Undo proposal ${proposal.number}`, {
-              proposalId: proposal.id,
-              revision: proposal.revision,
-            })
-          }
-        >
+        <button type="button" className="act" onClick={() => decideOn(proposal)('undoProposal', 'Undo')}>
           Undo the move
         </button>
       </p>

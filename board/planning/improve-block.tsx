@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { NewestImprovementDocument, type NewestImprovementQuery } from '../api/documents.js';
 import { useQuery } from '../api/use-query.js';
 import { useSends } from '../sends/sends.js';
+import { useDecide } from '../sends/use-decide.js';
 import { isoWords } from '../time/moment-words.js';
 import { OfferTables } from './offer-tables.js';
 import { TableHead } from './table-head.js';
@@ -103,14 +104,10 @@ function AtWork({ search }: { readonly search: Search }) {
 }
 
 function Offer({ search, zone }: { readonly search: Search; readonly zone: string }) {
-  const { send } = useSends();
+  const decideOn = useDecide();
   const { proposal, outcome } = search;
   if (!proposal || proposal.state !== 'open') return null;
-  const decide = (change: 'acceptProposal' | 'dropProposal', word: string) =>
-    void send(change, `${word} proposal ${proposal.number}`, {
-      proposalId: proposal.id,
-      revision: proposal.revision,
-    });
+  const decide = decideOn(proposal);
   return (
     <>
       <p>

@@ -1,5 +1,4 @@
-import { dayWords } from '../time/moment-words.js';
-import { shiftWords } from './shift-words.js';
+import { JobEndRows } from './job-end-rows.js';
 import type { Shifts } from './shifts.js';
 
 interface ShiftsTableProps {
@@ -11,7 +10,6 @@ interface ShiftsTableProps {
 
 /** What a change would do to every job. */
 export function ShiftsTable({ shifts, words, zone }: ShiftsTableProps) {
-  const day = (at: number | null) => (at === null ? 'no end' : dayWords(at, zone));
   const { moved, conflictsCome, conflictsGo } = shifts;
   return (
     <>
@@ -36,19 +34,7 @@ export function ShiftsTable({ shifts, words, zone }: ShiftsTableProps) {
             <th scope="col">Difference</th>
           </tr>
         </thead>
-        <tbody>
-          {shifts.jobs.map(({ key, name, before, after, laterMinutes, dueMissed }) => (
-            <tr key={key}>
-              <th scope="row">{name}</th>
-              <td>{day(before)}</td>
-              <td>{day(after)}</td>
-              <td>
-                {shiftWords(laterMinutes)}
-                {dueMissed && ', due date missed'}
-              </td>
-            </tr>
-          ))}
-        </tbody>
+        <JobEndRows ends={shifts.jobs} none="no end" zone={zone} />
       </table>
     </>
   );

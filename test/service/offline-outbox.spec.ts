@@ -7,7 +7,7 @@ import type { HoldPoint, Phase } from '../../src/generated/prisma/client.js';
 import type { ApiClient } from '../support/api-client.js';
 import { BadSignal } from '../support/bad-signal.js';
 import { RunningJob } from '../support/running-job.js';
-import { seeded } from '../support/seeded.js';
+import { seededRandom } from '../../shared/schedule/improve/random.js';
 import { startService, type TestService } from '../support/service.js';
 
 /*
@@ -165,7 +165,7 @@ describe('500 presses over a bad signal', () => {
   it('end as if each had been done once in order, and list what was refused', async () => {
     const seed = Number(process.env['SEED'] ?? randomInt(2 ** 31));
     process.stdout.write(`seed of the bad signal: ${seed} (SEED=${seed} plays it again)\n`);
-    const chance = seeded(seed);
+    const chance = seededRandom(seed);
     const [bad, good] = [await makeSide(service), await makeSide(service)];
     const all = presses(chance);
     const phone = new BadSignal(
