@@ -1,11 +1,10 @@
-import { layCable, type LayoutOutcome } from '../../shared/heating/layout/lay-cable.js';
-import { fittingLength } from '../../shared/heating/layout/testing/fitting-length.js';
-import { randomSite, seeded } from '../../shared/heating/layout/testing/random-site.js';
+import { layCable } from '../../shared/heating/layout/lay-cable.js';
+import { randomSite } from '../../shared/heating/layout/testing/random-site.js';
 import type { SitePlan } from '../../shared/entry/geometry/site-plan.js';
 import { bench } from '../runner/bench.js';
 import { count } from '../runner/option.js';
 import { medianOf, once, rounded } from '../runner/timing.js';
-import { judgeLayout } from './judge/judge-layout.js';
+import { judgeEntry, type Verdict } from './judge/judge-entry.js';
 
 const CABLE = { watts: 3000, leastBend: 1, leastSpacing: 3, greatestSpacing: 12, coldLead: 240 };
 
@@ -42,16 +41,6 @@ function beside(): boolean {
   return sum > 0;
 }
 
-/** Lays a random entry with a set that it takes, and judges the layout; what is wrong with it, in words. */
-function judged(seed: number, times: number[]): string[] {
-  const site = randomSite(seed);
-  const length = fittingLength(site, seeded(seed + 1e6));
-  let outcome: LayoutOutcome | null = null;
-  times.push(once(() => (outcome = layCable(site.plan, site.areas, { ...site.cable, length }))));
-  const found = outcome as unknown as LayoutOutcome;
-  return found.ok ? judgeLayout(found.layout) : [found.message];
-}
-
 /** Cable layouts: a small and a large landing, and random entries, each judged by a geometry library. */
 export const layout = bench({
   name: 'layout',
@@ -65,13 +54,18 @@ export const layout = bench({
     const yardstick = measured(beside, 3);
     const small = measured(() => laid(60), 5);
     const large = measured(() => laid(600), 3);
-    const failed: { seed: number; faults: string[] }[] = [];
     const times: number[] = [];
+    const began = performance.now();
+    const verdicts: (Verdict & { readonly seed: number })[] = [];
     for (let seed = first; seed < first + entries; seed++) {
-      const faults = judged(seed, times);
-      if (faults.length > 0) failed.push({ seed, faults });
-      if ((seed - first) % 50 === 49) progress(`${seed - first + 1} laid, ${failed.length} failing`);
+      verdicts.push({ seed, ...judgeEntry(randomSite(seed), (lay) => times.push(once(lay))) });
+      if ((seed - first) % 50 === 49)
+        progress(
+          `${verdicts.length} judged, ${verdicts.filter(({ faults }) => faults.length > 0).length} failing`,
+        );
     }
+    const failed = verdicts.filter(({ faults }) => faults.length > 0);
+    const refused = verdicts.filter(({ refusal }) => refusal !== null);
     const figures = {
       yardstickMs: rounded(yardstick),
       small60Ms: rounded(small),
@@ -81,15 +75,20 @@ export const layout = bench({
       entries,
       medianMs: rounded(medianOf(times)),
       slowestMs: rounded(Math.max(...times)),
+      minutes: rounded((performance.now() - began) / 60_000),
+      laid: verdicts.filter(({ faults, refusal }) => faults.length === 0 && refusal === null).length,
+      refused: refused.map(({ seed, refusal }) => ({ seed, refusal })),
       failing: failed.length,
-      failed,
+      failed: failed.map(({ seed, faults }) => ({ seed, faults })),
     };
     return {
       figures,
       text: [
         `60 ft²: ${figures.small60Ms} ms, 600 ft²: ${figures.large600Ms} ms; a hundred million distances next to them: ${figures.yardstickMs} ms (ratios ${figures.small60Ratio} and ${figures.large600Ratio})`,
-        `${entries} random entries: ${figures.medianMs} ms in the middle, ${figures.slowestMs} ms at most; failing: ${failed.length}`,
-        ...failed.map(({ seed, faults }) => `  seed ${seed}: ${faults.join('; ')}`),
+        `${entries} random entries, laid and judged in ${figures.minutes} min: ${figures.medianMs} ms to lay one in the middle, ${figures.slowestMs} ms at most`,
+        `laid with every limit kept: ${figures.laid}; set refused with the nearest one that fits, laid and judged in its place: ${refused.length}; failing: ${failed.length}`,
+        ...refused.map(({ seed, refusal }) => `  seed ${seed}, refused: ${refusal}`),
+        ...failed.map(({ seed, faults }) => `  seed ${seed}, failing: ${faults.join('; ')}`),
       ].join('\n'),
       ok: ok && failed.length === 0,
     };

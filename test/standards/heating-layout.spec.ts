@@ -1,10 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
+import { judgeEntry } from '../../bench/layout/judge/judge-entry.js';
 import { judgeLayout } from '../../bench/layout/judge/judge-layout.js';
+import type { SitePlan } from '../../shared/entry/geometry/site-plan.js';
 import type { Piece } from '../../shared/heating/layout/path.js';
 import { layCable, type CableLayout } from '../../shared/heating/layout/lay-cable.js';
 import { EXAMPLE_CABLE, EXAMPLE_SITE } from '../../shared/heating/layout/testing/example-site.js';
-import { fittingLength } from '../../shared/heating/layout/testing/fitting-length.js';
-import { randomSite, seeded } from '../../shared/heating/layout/testing/random-site.js';
+import { randomSite } from '../../shared/heating/layout/testing/random-site.js';
 
 /*
  * Layouts judged by a general-purpose geometry library from the registry: no crossing, one line, the label's length,
@@ -17,10 +18,53 @@ const layoutOf = (outcome: ReturnType<typeof layCable>): CableLayout => {
 };
 
 describe('layouts of random entries', () => {
+  const lay = (run: () => void) => run();
+
   it.each(Array.from({ length: 8 }, (_, i) => i + 1))('keeps every limit in entry %i', (seed) => {
-    const site = randomSite(seed);
-    const length = fittingLength(site, seeded(seed + 1e6));
-    expect(judgeLayout(layoutOf(layCable(site.plan, site.areas, { ...site.cable, length })))).toEqual([]);
+    expect(judgeEntry(randomSite(seed), lay)).toEqual({ faults: [], refusal: null });
+  });
+
+  it('refuses a set that is too long or too short by how much, and lays the one that it says fits', () => {
+    const site = randomSite(4);
+    for (const [part, words] of [
+      [2, /^the set is \d+ ft too long at the closest spacing .* fits/],
+      [0.2, /^the set is \d+ ft too short .* fits/],
+    ] as const) {
+      const cable = { ...site.cable, length: Math.round((site.cable.length * part) / 12) * 12 };
+      const { faults, refusal } = judgeEntry({ ...site, cable }, lay);
+      expect(faults).toEqual([]);
+      expect(refusal).toMatch(words);
+    }
+  });
+
+  it.each([-90, -45, 45, 90])('keeps every limit on a walk with a bend of %i°', (degrees) => {
+    const turn = (degrees * Math.PI) / 180;
+    const bend = { x: 60, y: 80 };
+    const plan: SitePlan = {
+      wall: [
+        { x: 0, y: 0 },
+        { x: 120, y: 0 },
+      ],
+      penetration: { x: 50, y: 0 },
+      surfaces: [
+        {
+          kind: 'walk',
+          key: 'walk',
+          name: 'Walk',
+          line: [
+            { at: { x: 60, y: 0 }, width: 48 },
+            { at: bend, width: 48 },
+            { at: { x: bend.x + 90 * Math.sin(turn), y: bend.y + 90 * Math.cos(turn) }, width: 48 },
+          ],
+          setback: 3,
+          keepOuts: [],
+          joints: [],
+        },
+      ],
+    };
+    // 48 in by some 170 in at about 4 in.
+    const cable = { ...EXAMPLE_CABLE, length: 170 * 12, watts: 2040 };
+    expect(judgeEntry({ plan, areas: ['walk'], cable }, lay)).toEqual({ faults: [], refusal: null });
   });
 });
 

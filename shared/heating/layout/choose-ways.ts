@@ -82,7 +82,7 @@ function through(
     ? [{ at: out.from.at, reach: EXACT, beyond: out.line, goesOn: true }]
     : farCorners(ring, from.at).map((at) => ({ at, reach: Infinity, beyond: null, goesOn: false }));
   const gates: Gate[] = [...(route.crossing ? [route.crossing.to] : []), ...(out ? [out.from] : [])];
-  const plan = planOf(field, ring, gates, closestSpacing(cable));
+  const plan = planOf(field, ring, gates, cable);
   const found: { way: FieldWay; filling: Filling }[] = [];
   for (const to of ends) {
     for (const hand of [1, -1] as const) {
@@ -122,14 +122,15 @@ function planOf(
   field: Field,
   ring: readonly RingSide[],
   gates: readonly Gate[],
-  closest: number,
+  cable: LayoutCable,
 ): LatticePlan {
+  const closest = closestSpacing(cable);
   const square = ring.every(({ a, b }, i) => {
     const next = ring[(i + 1) % ring.length]!;
     const [u, v] = [direction(a, b), direction(next.a, next.b)];
     return Math.abs(u.x * v.x + u.y * v.y) < 1e-9 || Math.abs(u.x * v.y - u.y * v.x) < 1e-9;
   });
-  const slanted = square ? null : slantedPlan(field, ring, gates, closest);
+  const slanted = square ? null : slantedPlan(field, ring, gates, closest, cable.leastBend);
   if (slanted) return slanted;
   const along = gates[gates.length - 1]?.on ?? longest(ring);
   const { a, b } = ring[along]!;

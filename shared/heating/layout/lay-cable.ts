@@ -1,18 +1,18 @@
-import { signedArea } from '../../entry/geometry/outline.js';
 import { distance, type Point } from '../../entry/geometry/point.js';
 import type { SitePlan } from '../../entry/geometry/site-plan.js';
 import { closestSpacing, type LayoutCable } from './cable.js';
 import type { FieldChain } from './field.js';
 import { fieldsOf, NoWayThrough } from './fields-of.js';
-import { innerRing } from './inner-ring.js';
 import { faultsOf } from './layout-faults.js';
 import { measureLayout, type LayoutMeasure } from './measure/measure-layout.js';
 import { samplePath } from './measure/sample-path.js';
+import { openSurface } from './open-surface.js';
 import type { Piece } from './path.js';
 import { placeSensor, type SensorPlace } from './place-sensor.js';
-import { rangeThatFits, sayMisfit, type FitRange } from './range-that-fits.js';
+import type { Layer } from './layer.js';
 import { Layers } from './layers.js';
 import { solveAnyhow, solveLength } from './solve-length.js';
+import { fitRanges, sayMisfit, type FitRange } from './what-fits.js';
 
 /** A layout that keeps every limit, with what was measured of it. */
 export interface CableLayout {
@@ -33,7 +33,7 @@ export type LayoutOutcome =
       readonly ok: false;
       readonly code: 'noWayThrough' | 'setTooLong' | 'setTooShort' | 'limitsBroken';
       readonly message: string;
-      /** Label lengths that these surfaces take, in; null when the surfaces are at fault. */
+      /** The nearest label lengths that these surfaces take, in; null when the surfaces are at fault. */
       readonly fits: FitRange | null;
     };
 
@@ -52,7 +52,7 @@ const MORE = [0.9, 1.12, 0.8, 1.25];
 
 function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutcome {
   const layers = new Layers(chain, plan.penetration, cable);
-  const likely = likelySpacing(chain, cable);
+  const likely = openSurface(chain, cable) / cable.length;
   let broken: string[] = [];
   const tried = (pieces: Piece[] | null): LayoutOutcome | null => {
     if (!pieces) return null;
@@ -64,24 +64,36 @@ function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutco
   };
   const neat = tried(solveLength(layers.neat(likely)));
   if (neat) return neat;
-  // What the ways chosen for the likely spacing do not take, others may; what fits is what they take.
-  const standing = layers.standing();
-  const fits = rangeThatFits(standing);
-  const inside = cable.length <= fits.longest * 1.02 && cable.length >= fits.shortest * 0.8;
-  const more = inside ? MORE.map((part) => () => layers.neat(likely * part)) : [];
-  for (const layer of [...standing.map((one) => () => one), ...more]) {
-    for (const pieces of solveAnyhow(layer())) {
+  const seen: Layer[] = [];
+  for (const layer of others(layers, likely, cable)) {
+    seen.push(layer);
+    for (const pieces of solveAnyhow(layer)) {
       const outcome = tried(pieces);
       if (outcome) return outcome;
     }
   }
-  if (broken.length === 0) return { ok: false, ...sayMisfit(cable, fits), fits };
+  const misfit = sayMisfit(cable, fitRanges(seen));
+  if (broken.length === 0) return { ok: false, ...misfit };
   return {
     ok: false,
     code: 'limitsBroken',
     message: `no layout keeps every limit: ${broken.join('; ')}`,
-    fits,
+    fits: misfit.fits,
   };
+}
+
+/**
+ * What the ways chosen for the likely spacing do not take, others may: those that do not depend on it first, and more where the set
+ * is not too long for these by far.
+ */
+function* others(layers: Layers, likely: number, cable: LayoutCable): Generator<Layer> {
+  const standing = layers.standing();
+  yield* standing;
+  const longest = fitRanges(standing).pop()?.longest ?? 0;
+  if (cable.length > longest * 1.02) return;
+  yield layers.full(Math.min(likely, cable.greatestSpacing / 2));
+  if (likely > cable.greatestSpacing) return;
+  for (const part of MORE) yield layers.neat(likely * part);
 }
 
 function finished(
@@ -101,14 +113,4 @@ function finished(
     sensor: placeSensor(chain.fields[0]!, samples, closestSpacing(cable), cable.greatestSpacing),
     coldLeadOutside: distance(plan.penetration, pieces[0]!.from),
   };
-}
-
-/** Surface inside the setbacks over the label's length: near where the spacing will come to lie, in. */
-function likelySpacing(chain: FieldChain, cable: LayoutCable): number {
-  const surface = chain.fields.reduce((sum, { sides }) => {
-    const ring = innerRing(sides) ?? [];
-    const around = ring.reduce((length, { a, b }) => length + distance(a, b), 0);
-    return sum + Math.abs(signedArea(ring.map(({ a }) => a))) + around * 1.5;
-  }, 0);
-  return Math.min(cable.greatestSpacing, Math.max(closestSpacing(cable), surface / cable.length));
 }

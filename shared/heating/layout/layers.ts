@@ -26,10 +26,15 @@ export class Layers {
 
   /** Ways that are neat at a spacing. */
   neat(spacing: number): Layer {
-    return this.at(Math.max(closestSpacing(this.cable), spacing), NEAT, this.cable.greatestSpacing);
+    return this.at(spacing, NEAT, this.cable.greatestSpacing);
   }
 
-  /** Ways that do not depend on the label's length: which lengths fit is told by these. */
+  /** Ways that leave little bare at a spacing, with however many corners. */
+  full(spacing: number): Layer {
+    return this.at(spacing, FULL, this.cable.greatestSpacing);
+  }
+
+  /** Ways that do not depend on the label's length: what takes most cable, and what takes little. */
   standing(): Layer[] {
     const closest = closestSpacing(this.cable);
     return [this.at(closest, FULL, FULL_UP_TO * closest), this.neat(this.roomy)];
@@ -39,8 +44,9 @@ export class Layers {
     return this.cable.greatestSpacing / 2 - 0.5;
   }
 
-  private at(pitch: number, corner: number, widest: number): Layer {
+  private at(spacing: number, corner: number, widest: number): Layer {
     const { chain, fields, cable } = this;
+    const pitch = Math.min(cable.greatestSpacing, Math.max(closestSpacing(cable), spacing));
     const taste: Taste = { corner, roomy: this.roomy };
     return new Layer(
       chain,

@@ -122,20 +122,21 @@ export class FieldMenu {
     const whole = pieces(0);
     const last = whole[whole.length - 1];
     const run = last?.kind === 'straight' && !way.to.goesOn ? pathLength([last]) : 0;
-    const cut = first([run, run / 2], (by) => this.gap(cutToLength(whole, by)) <= widest);
     // By how far a half turn may stay away from its end when the next ones do so too.
     const most = widest / 2 > side ? Math.sqrt((widest / 2) ** 2 - side ** 2) - side : 0;
-    const deepest = first(
-      [most + 1, most, most / 2],
-      (by) => by > LEAST && this.gap(cutToLength(pieces(by), cut)) <= widest,
-    );
-    return { deepest, drawn: length - pathLength(pieces(deepest)), cut };
+    const depths = [most + 1, most, most * 0.75, most / 2, most / 4].filter((by) => by > LEAST);
+    let best: Slack = { deepest: 0, drawn: 0, cut: 0 };
+    // What is cut off the end and what is drawn in beside it share one gap: the more of one, the less of the other.
+    for (const cut of run > 0 ? [run, run / 2, 0] : [0]) {
+      if (cut > 0 && this.gap(cutToLength(whole, cut)) > widest) continue;
+      const deepest = depths.find((by) => this.gap(cutToLength(pieces(by), cut)) <= widest) ?? 0;
+      const drawn = length - pathLength(pieces(deepest));
+      if (drawn + cut > best.drawn + best.cut) best = { deepest, drawn, cut };
+      if (deepest === depths[0]) break;
+    }
+    return best;
   }
 }
-
-/** The first of some numbers that holds; 0 when none does. */
-const first = (numbers: readonly number[], holds: (n: number) => boolean): number =>
-  numbers.find((n) => n > 0 && holds(n)) ?? 0;
 
 /** Less than this is not worth giving up, in. */
 const LEAST = 0.2;

@@ -2,6 +2,7 @@ import { dot, subtract, type Point } from '../../../entry/geometry/point.js';
 import { nearestNode, placeOf, type Heading, type Lattice } from '../lattice/lattice.js';
 import { divide, type LineFamily } from '../lattice/lines.js';
 import { contour } from './contour.js';
+import { bendsFit } from './bends-fit.js';
 import type { FieldEnd, FieldWay } from './field-way.js';
 import { LoopFiller } from './hang-loops.js';
 
@@ -31,6 +32,8 @@ const ROOMY = 4;
 const LONG = 3;
 /** So few bare nodes are not worth short loops. */
 const FEW = 3;
+/** A line without room for its bends is worse than any number of bare nodes. */
+const TIGHT = 1e5;
 /** Stretches between cuts in which one line fewer is tried. */
 const TRIED = 3;
 
@@ -93,7 +96,9 @@ function fillings(lattice: Lattice, way: FieldWay): Pick<Filling, 'line' | 'bare
   for (const least of [2, 1]) {
     filler.hang('both', least);
     const bare = filler.bare();
-    out.push({ line: filler.corners().map((node) => placeOf(lattice, node)), bare });
+    const corners = filler.corners();
+    const tight = lattice.bend > 0 && !bendsFit(lattice, corners) ? TIGHT : 0;
+    out.push({ line: corners.map((node) => placeOf(lattice, node)), bare: bare + tight });
     if (bare < FEW) break;
   }
   return out;

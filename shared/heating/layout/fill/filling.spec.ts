@@ -1,6 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import type { Lattice } from '../lattice/lattice.js';
+import { bendsFit } from './bends-fit.js';
 import { contour } from './contour.js';
 import { drawnIn, halfTurns } from './half-turns.js';
 import { LoopFiller } from './hang-loops.js';
@@ -24,6 +25,20 @@ function lattice(rows: number, columns: number, taken: readonly number[] = []): 
     ),
     rowGap: 3,
     columnGap: 3,
+    bend: 0,
+  };
+}
+
+/** Lines 3 in apart whose columns lean over by an angle from square, where every corner needs room for a bend of `bend` inches. */
+function leaning(rows: number, columns: number, degrees: number, bend: number): Lattice {
+  const square = lattice(rows, columns);
+  const lean = (degrees * Math.PI) / 180;
+  const down = 3 / Math.cos(lean);
+  return {
+    ...square,
+    x: square.x.map((x, i) => x / Math.cos(lean) + Math.floor(i / columns) * down * Math.sin(lean)),
+    y: square.y.map((_, i) => Math.floor(i / columns) * down * Math.cos(lean)),
+    bend,
   };
 }
 
@@ -112,6 +127,39 @@ describe('hanging loops on a path', () => {
             const ways = Math.abs(next - n) === 1 ? field.alongRow : field.alongColumn;
             expect(ways[Math.min(n, next)]).toBe(1);
           });
+        },
+      ),
+    );
+  });
+});
+
+describe('room for bends where lines meet aslant', () => {
+  it('is what the tangents of both corners need', () => {
+    // Two corners of 90° share 3 in: bends of up to 1.5 in.
+    const square = lattice(3, 3);
+    expect(bendsFit({ ...square, bend: 1.5 }, [0, 2, 5, 3])).toBe(true);
+    expect(bendsFit({ ...square, bend: 1.6 }, [0, 2, 5, 3])).toBe(false);
+    // From a row down a column that leans back by 45° and on along the row: two turns of 135°, tangent 2.414 each.
+    const long = 3 / Math.cos(Math.PI / 4);
+    const back = leaning(2, 6, -45, long / (2 * Math.tan((67.5 * Math.PI) / 180)));
+    expect(bendsFit({ ...back, bend: back.bend - 0.01 }, [0, 2, 8, 11])).toBe(true);
+    expect(bendsFit({ ...back, bend: back.bend + 0.01 }, [0, 2, 8, 11])).toBe(false);
+  });
+
+  it('is kept by every loop that is hung', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 3, max: 8 }),
+        fc.integer({ min: 3, max: 8 }),
+        fc.integer({ min: -50, max: 50 }),
+        fc.constantFrom(1, 1.25, 1.5),
+        (rows, columns, degrees, bend) => {
+          const field = leaning(rows, columns, degrees, bend);
+          const spine = contour(field, 0, 1, 1, (rows - 1) * columns)!;
+          const filler = new LoopFiller(field, spine);
+          filler.hang('rows', 3);
+          filler.hang('both', 1);
+          expect(bendsFit(field, filler.corners())).toBe(true);
         },
       ),
     );

@@ -1,4 +1,5 @@
 import { neighbour, type Heading, type Lattice } from '../lattice/lattice.js';
+import { bendsFit } from './bends-fit.js';
 
 /** Which lines the long runs lie along. */
 export type Runs = 'rows' | 'columns';
@@ -20,6 +21,7 @@ const HEADINGS: readonly Heading[] = [0, 1, 2, 3];
  */
 export class LoopFiller {
   private readonly next: Int32Array;
+  private readonly before: Int32Array;
   private readonly taken: Uint8Array;
   private readonly first: number;
 
@@ -28,11 +30,13 @@ export class LoopFiller {
     spine: readonly number[],
   ) {
     this.next = new Int32Array(lattice.free.length).fill(-1);
+    this.before = new Int32Array(lattice.free.length).fill(-1);
     this.taken = new Uint8Array(lattice.free.length);
     this.first = spine[0]!;
     spine.forEach((node, i) => {
       this.taken[node] = 1;
       this.next[node] = spine[i + 1] ?? -1;
+      this.before[node] = spine[i - 1] ?? -1;
     });
   }
 
@@ -99,8 +103,40 @@ export class LoopFiller {
     return sum;
   }
 
-  /** How many stretches a loop from a root can reach out. */
-  private reach({ from, to, by }: Root): number {
+  /** How many stretches a loop from a root can reach out; 0 where its bends or those beside it would find no room. */
+  private reach(root: Root): number {
+    const reach = this.freeReach(root);
+    return reach === 0 || this.lattice.bend === 0 || this.bendsFit(root, reach) ? reach : 0;
+  }
+
+  /** Whether the path has room for its bends from two corners before a loop to two corners after it. */
+  private bendsFit({ from, to, by }: Root, reach: number): boolean {
+    const out = [from + by * reach, to + by * reach];
+    const way = [
+      ...this.cornersFrom(from, this.before).reverse(),
+      ...out,
+      ...this.cornersFrom(to, this.next),
+    ];
+    return bendsFit(this.lattice, way);
+  }
+
+  /** A node and the two next corners of the path from it, forth or back. */
+  private cornersFrom(node: number, onwards: Int32Array): number[] {
+    const out = [node];
+    let step = 0;
+    for (let at = node; out.length < 3; at = onwards[at]!) {
+      const next = onwards[at]!;
+      if (next === -1) {
+        if (at !== node) out.push(at);
+        break;
+      }
+      if (at !== node && next - at !== step) out.push(at);
+      step = next - at;
+    }
+    return out;
+  }
+
+  private freeReach({ from, to, by }: Root): number {
     const { taken } = this;
     const { alongRow, alongColumn } = this.lattice;
     const [out, across] = Math.abs(by) === 1 ? [alongRow, alongColumn] : [alongColumn, alongRow];
@@ -119,6 +155,7 @@ export class LoopFiller {
     let last = from;
     const on = (node: number): void => {
       this.next[last] = node;
+      this.before[node] = last;
       this.taken[node] = 1;
       stretches.push([last, node]);
       last = node;

@@ -110,7 +110,7 @@ describe('slanted lines', () => {
     fc.assert(
       fc.property(fc.double({ min: 3, max: 8, noNaN: true }), (pitch) => {
         const one = field(leg, 3, [post]);
-        const plan = slantedPlan(one, innerRing(one.sides)!, [], 3)!;
+        const plan = slantedPlan(one, innerRing(one.sides)!, [], 3, 1)!;
         const lattice = plan.build(
           divide(plan.rows, { pitch, fewer: 0 }),
           divide(plan.columns, { pitch, fewer: 0 }),
@@ -126,7 +126,7 @@ describe('slanted lines', () => {
     const one = field(leg, 3);
     const ring = innerRing(one.sides)!;
     for (const x of [4, 20]) {
-      const plan = slantedPlan(one, ring, [{ at: at(x, 3), on: 0 }], 3)!;
+      const plan = slantedPlan(one, ring, [{ at: at(x, 3), on: 0 }], 3, 1)!;
       const lattice = plan.build(plan.rows.cuts, plan.columns.cuts);
       expect(nearestNode(lattice, at(x, 3), 1e-6)).toBeGreaterThanOrEqual(0);
     }
@@ -134,8 +134,8 @@ describe('slanted lines', () => {
 
   it('are not for a field that is hollow or has other than four sides', () => {
     const bent = field([at(0, 0), at(60, 0), at(30, 20), at(30, 60)], 2);
-    expect(slantedPlan(bent, innerRing(bent.sides)!, [], 3)).toBeNull();
+    expect(slantedPlan(bent, innerRing(bent.sides)!, [], 3, 1)).toBeNull();
     const one = field(L, 3);
-    expect(slantedPlan(one, innerRing(one.sides)!, [], 3)).toBeNull();
+    expect(slantedPlan(one, innerRing(one.sides)!, [], 3, 1)).toBeNull();
   });
 });

@@ -19,6 +19,8 @@ export interface Lattice {
   /** Greatest distance between neighbouring rows, and between columns, in. */
   readonly rowGap: number;
   readonly columnGap: number;
+  /** Least bend to look for room for at every corner, in; 0 where all lines meet squarely, so that there always is. */
+  readonly bend: number;
 }
 
 /** Ways from a node to its neighbours, each a quarter turn from the one before: along the row, along the column, and back. */

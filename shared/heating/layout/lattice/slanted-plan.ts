@@ -29,6 +29,7 @@ export function slantedPlan(
   ring: readonly RingSide[],
   gates: readonly Gate[],
   closest: number,
+  bend: number,
 ): LatticePlan | null {
   if (ring.length !== 4 || !isConvex(ring)) return null;
   const corners = ring.map(({ a }) => a);
@@ -74,6 +75,7 @@ export function slantedPlan(
       alongColumn: Uint8Array.from(places, (p, node) => clear(p, places[node + columns])),
       rowGap: widest(vs.map(rowEnds)),
       columnGap: widest(us.map(columnEnds)),
+      bend,
     };
   };
   return { rows: family(rowEnds, forced[1]), columns: family(columnEnds, forced[0]), build };

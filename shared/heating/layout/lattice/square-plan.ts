@@ -68,7 +68,8 @@ export function squarePlan(
       if (alongRow[node] && !(free[node] && free[node + 1])) alongRow[node] = 0;
       if (alongColumn[node] && !(free[node] && free[node + columns])) alongColumn[node] = 0;
     }
-    return { rows, columns, x, y, free, alongRow, alongColumn, rowGap: widest(ys), columnGap: widest(xs) };
+    const [rowGap, columnGap] = [widest(ys), widest(xs)];
+    return { rows, columns, x, y, free, alongRow, alongColumn, rowGap, columnGap, bend: 0 };
   };
   return {
     rows: family(

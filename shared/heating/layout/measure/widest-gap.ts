@@ -85,38 +85,59 @@ export class GapFinder {
     }
     let best: Gap = { across: 0, at: { x: left, y: top } };
     for (const at of this.corners) {
-      let away = Infinity;
-      for (const i of own) away = Math.min(away, Math.hypot(x[i]! - at.x, y[i]! - at.y));
-      if (2 * away > best.across) best = { across: 2 * away, at };
+      const across = acrossIfWider(samples, own, at, best.across);
+      if (across > best.across) best = { across, at };
     }
     for (const start of starts) {
-      const away = (i: number, p: Point) => Math.hypot(x[i]! - p.x, y[i]! - p.y);
-      const beside = own.filter((i) => away(i, start.at) < start.across / 2 + 2 * FARTHEST * pitch);
-      const found = this.shifted(
-        start,
-        (p) => 2 * beside.reduce((least, i) => Math.min(least, away(i, p)), Infinity),
-      );
+      const found = this.shifted(start, samples, besideOf(samples, own, start, FARTHEST * pitch));
       if (found.across > best.across) best = found;
     }
     return best;
   }
 
-  /** A gap shifted to where it is widest, by ever smaller steps. */
-  private shifted(gap: Gap, measure: (p: Point) => number): Gap {
+  /** A gap shifted to where it is widest beside some samples, by ever smaller steps. */
+  private shifted(gap: Gap, samples: Samples, beside: readonly number[]): Gap {
     let best = gap;
     for (let step = this.pitch / 2; step >= FINE;) {
       let better = best;
       for (const [dx, dy] of AROUND) {
         const at = { x: best.at.x + dx * step, y: best.at.y + dy * step };
         if (Math.hypot(at.x - gap.at.x, at.y - gap.at.y) > FARTHEST * this.pitch) continue;
-        const across = measure(at);
-        if (across > better.across + 1e-6 && mayLie(this.field, at, this.around)) better = { across, at };
+        const across = acrossIfWider(samples, beside, at, better.across + 1e-6);
+        if (across > 0 && mayLie(this.field, at, this.around)) better = { across, at };
       }
       if (better === best) step /= 2;
       best = better;
     }
     return best;
   }
+}
+
+/** How wide the gap at a place is, in; 0 when it is no wider than another one, which most samples show at once. */
+function acrossIfWider({ x, y }: Samples, own: readonly number[], at: Point, than: number): number {
+  const enough = (than / 2) ** 2;
+  let least = Infinity;
+  for (const i of own) {
+    const dx = x[i]! - at.x;
+    const dy = y[i]! - at.y;
+    const away = dx * dx + dy * dy;
+    if (away >= least) continue;
+    if (away <= enough) return 0;
+    least = away;
+  }
+  return 2 * Math.sqrt(least);
+}
+
+/** The samples that can be nearest to a place no farther than `shift` from the middle of a gap. */
+function besideOf({ x, y }: Samples, own: readonly number[], { at, across }: Gap, shift: number): number[] {
+  const reach = (across / 2 + 2 * shift) ** 2;
+  const found: number[] = [];
+  for (const i of own) {
+    const dx = x[i]! - at.x;
+    const dy = y[i]! - at.y;
+    if (dx * dx + dy * dy < reach) found.push(i);
+  }
+  return found;
 }
 
 /** Where the setbacks of sides that follow each other meet, a hair inside them. */

@@ -2,6 +2,8 @@ import { inside, sides, touch, type Outline } from '../../../entry/geometry/outl
 import { distanceToLine, type Point } from '../../../entry/geometry/point.js';
 import type { KeepOut, SitePlan, Surface } from '../../../entry/geometry/site-plan.js';
 import type { LayoutCable } from '../cable.js';
+import { fieldsOf } from '../fields-of.js';
+import { openSurface } from '../open-surface.js';
 
 /** Numbers from 0 to 1, the same for the same seed (a 32-bit mixing generator; any would do). */
 export function seeded(seed: number): () => number {
@@ -18,8 +20,8 @@ export function seeded(seed: number): () => number {
 export interface RandomSite {
   readonly plan: SitePlan;
   readonly areas: readonly string[];
-  /** A set without a length: tests choose one that the surfaces can take. */
-  readonly cable: Omit<LayoutCable, 'length'>;
+  /** A set of whole feet for a mean spacing drawn by chance, whether it can be laid or not. */
+  readonly cable: LayoutCable;
 }
 
 type Whole = (low: number, high: number) => number;
@@ -27,6 +29,9 @@ type Whole = (low: number, high: number) => number;
 /** Kept free around posts and drains, in. */
 const CLEARANCE = 2;
 const SPACING = 3;
+/** Mean spacings are drawn between these, in: from what hardly any surface takes to what melts little. */
+const TIGHT = 3.4;
+const LOOSE = 5.5;
 
 /**
  * The random entry of a seed: a landing of a rectangle, an L, a T or a staircase, often with a movement joint, posts or a
@@ -79,24 +84,26 @@ export function randomSite(seed: number): RandomSite {
     const foot = { x: (left + right) / 2, y: front[0].y + (riserCount - 1) * tread };
     if (draw() < 0.7) surfaces.push(walk(foot, right - left, whole));
   }
-  return {
-    plan: {
-      wall: [
-        { x: -30, y: 0 },
-        { x: 400, y: 0 },
-      ],
-      penetration: sleeve,
-      surfaces,
-    },
-    areas: surfaces.map(({ key }) => key),
-    cable: {
-      watts: 3000,
-      leastBend: [1, 1.25, 1.5][whole(0, 2)]!,
-      leastSpacing: SPACING,
-      greatestSpacing: 12,
-      coldLead: 240,
-    },
+  const plan: SitePlan = {
+    wall: [
+      { x: -30, y: 0 },
+      { x: 400, y: 0 },
+    ],
+    penetration: sleeve,
+    surfaces,
   };
+  const areas = surfaces.map(({ key }) => key);
+  const cable = {
+    length: 0,
+    watts: 3000,
+    leastBend: [1, 1.25, 1.5][whole(0, 2)]!,
+    leastSpacing: SPACING,
+    greatestSpacing: 12,
+    coldLead: 240,
+  };
+  const spacing = TIGHT + draw() * (LOOSE - TIGHT);
+  const feet = Math.round(openSurface(fieldsOf(plan, areas, cable), cable) / spacing / 12);
+  return { plan, areas, cable: { ...cable, length: feet * 12 } };
 }
 
 /** Corners from the wall around, the front side that steps go down from, and where a movement joint would be cut. */
@@ -215,25 +222,35 @@ function gap(one: readonly Point[], other: readonly Point[]): number {
   return meet ? 0 : Math.min(away(one, other), away(other, one));
 }
 
-/** A walk with a bend and a flare, from the foot of the steps; sometimes with joints, or a post in its first leg. */
+/** Bends are turned by one of these half of the time, in degrees. */
+const TURNS = [-90, -45, 45, 90] as const;
+
+/**
+ * A walk from the foot of the steps with a bend or two, of 45° or 90° half of the time, and a flare at its end; sometimes with
+ * joints, or a post in its first leg.
+ */
 function walk(start: Point, width: number, whole: Whole): Surface {
-  const near = whole(50, 110);
-  const bend = { x: start.x, y: start.y + near };
-  const angle = (whole(-60, 60) * Math.PI) / 180;
-  const length = whole(60, 130);
   const half = Math.min(width, 48) / 2;
+  const line = [{ at: start, width: 2 * half }];
+  let at = { x: start.x, y: start.y + whole(50, 110) };
+  const first = at.y - start.y;
+  let heading = 0;
+  const legs = whole(0, 3) > 0 ? 1 : 2;
+  for (let leg = 1; leg <= legs; leg++) {
+    line.push({ at, width: 2 * half });
+    const turn = whole(0, 1) === 0 ? whole(-60, 60) : TURNS[whole(0, 3)]!;
+    // Nothing leads back towards the steps.
+    heading += Math.abs(heading + turn) > 90 ? -turn : turn;
+    const length = whole(60, 130);
+    const along = (heading * Math.PI) / 180;
+    at = { x: at.x + length * Math.sin(along), y: at.y + length * Math.cos(along) };
+  }
+  line.push({ at, width: whole(42, 66) });
   return {
     key: 'walk',
     kind: 'walk',
     name: 'Walk',
-    line: [
-      { at: start, width: 2 * half },
-      { at: bend, width: 2 * half },
-      {
-        at: { x: bend.x + length * Math.sin(angle), y: bend.y + length * Math.cos(angle) },
-        width: whole(42, 66),
-      },
-    ],
+    line,
     setback: 3,
     keepOuts:
       whole(0, 3) > 0
@@ -247,6 +264,6 @@ function walk(start: Point, width: number, whole: Whole): Surface {
               clearance: CLEARANCE,
             },
           ],
-    joints: whole(0, 2) > 0 ? [] : [near + length / 2],
+    joints: whole(0, 2) > 0 ? [] : [first + whole(30, 36)],
   };
 }
