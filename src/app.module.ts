@@ -10,6 +10,7 @@ import { JobsModule } from './jobs/jobs.module.js';
 import { NoticesModule } from './notices/notices.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PhasesModule } from './phases/phases.module.js';
+import { PhotosModule } from './photos/photos.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { PlanningModule } from './planning/planning.module.js';
@@ -31,6 +32,7 @@ import { WorkerModule } from './worker/worker.module.js';
     DesignModule,
     HeatingModule,
     PhasesModule,
+    PhotosModule,
     HookupsModule,
     BoardModule,
     PlanningModule,

@@ -1156,6 +1156,18 @@ export type ReleaseHoldPointInput = {
   readonly values: ReadonlyArray<MeasuredValueInput>;
 };
 
+/** Which photo the owner of the house is to see. */
+export type ReleasePhotoInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The photo. */
+  readonly photoId: Scalars['ID']['input'];
+  /** Revision the photo was read at; left out means no check. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
 /** What has become of a reminder. */
 export type ReminderState =
   /** No longer wanted: done, passed or removed. */
@@ -1363,6 +1375,18 @@ export type StrengthBasis =
   | 'measured'
   /** From assumed temperatures; dates the plan and releases nothing. */
   | 'predicted';
+
+/** Which photo the owner of the house is to see no longer. */
+export type TakeBackPhotoInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The photo. */
+  readonly photoId: Scalars['ID']['input'];
+  /** Revision the photo was read at; left out means no check. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
 
 /** Records that the protection of a placement was taken off; its equipment is free then. */
 export type TakeProtectionOffInput = {
@@ -2560,6 +2584,32 @@ export type UndoProposalMutation = {
     | { readonly __typename: 'UndoRefused'; readonly code: string; readonly message: string };
 };
 
+export type ReleasePhotoMutationVariables = Exact<{
+  input: ReleasePhotoInput;
+}>;
+
+export type ReleasePhotoMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhotoChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type TakeBackPhotoMutationVariables = Exact<{
+  input: TakeBackPhotoInput;
+}>;
+
+export type TakeBackPhotoMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'PhotoChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
 export type OutlookFieldsFragment = {
   readonly requiredPsi: number;
   readonly hoursToFirstFreeze: number | null;
@@ -3542,6 +3592,44 @@ export type JobJournalQuery = {
   };
 };
 
+export type PhotoFieldsFragment = {
+  readonly id: string;
+  readonly caption: string | null;
+  readonly takenAt: string;
+  readonly smallPath: string;
+  readonly path: string;
+  readonly width: number;
+  readonly height: number;
+  readonly takenBy: { readonly id: string; readonly name: string } | null;
+};
+
+export type JobPhotosQueryVariables = Exact<{
+  number: Scalars['Int']['input'];
+}>;
+
+export type JobPhotosQuery = {
+  readonly jobByNumber: {
+    readonly id: string;
+    readonly photos: ReadonlyArray<{
+      readonly releasedAt: string | null;
+      readonly revision: number;
+      readonly id: string;
+      readonly caption: string | null;
+      readonly takenAt: string;
+      readonly smallPath: string;
+      readonly path: string;
+      readonly width: number;
+      readonly height: number;
+      readonly phase: {
+        readonly id: string;
+        readonly name: string;
+        readonly area: { readonly id: string; readonly name: string } | null;
+      } | null;
+      readonly takenBy: { readonly id: string; readonly name: string } | null;
+    }>;
+  } | null;
+};
+
 export type CostPartsFragment = {
   readonly latenessHours: number;
   readonly finishHours: number;
@@ -4006,6 +4094,16 @@ export type TodayQuery = {
         readonly source: string;
       }>;
     }>;
+    readonly photos: ReadonlyArray<{
+      readonly id: string;
+      readonly caption: string | null;
+      readonly takenAt: string;
+      readonly smallPath: string;
+      readonly path: string;
+      readonly width: number;
+      readonly height: number;
+      readonly takenBy: { readonly id: string; readonly name: string } | null;
+    }>;
     readonly obstacles: ReadonlyArray<{
       readonly code: string;
       readonly message: string;
@@ -4445,6 +4543,24 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
 }`,
   { fragmentName: 'HeatingSetFields' },
 ) as unknown as TypedDocumentString<HeatingSetFieldsFragment, unknown>;
+export const PhotoFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment PhotoFields on Photo {
+  id
+  caption
+  takenAt
+  smallPath
+  path
+  width
+  height
+  takenBy {
+    id
+    name
+  }
+}
+    `,
+  { fragmentName: 'PhotoFields' },
+) as unknown as TypedDocumentString<PhotoFieldsFragment, unknown>;
 export const CostPartsFragmentDoc = new TypedDocumentString(
   `
     fragment CostParts on PlanCost {
@@ -5241,6 +5357,28 @@ export const UndoProposalDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<UndoProposalMutation, UndoProposalMutationVariables>;
+export const ReleasePhotoDocument = new TypedDocumentString(`
+    mutation ReleasePhoto($input: ReleasePhotoInput!) {
+  outcome: releasePhoto(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<ReleasePhotoMutation, ReleasePhotoMutationVariables>;
+export const TakeBackPhotoDocument = new TypedDocumentString(`
+    mutation TakeBackPhoto($input: TakeBackPhotoInput!) {
+  outcome: takeBackPhoto(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<TakeBackPhotoMutation, TakeBackPhotoMutationVariables>;
 export const PlacementCureDocument = new TypedDocumentString(`
     query PlacementCure($id: ID!, $from: DateTime!, $to: DateTime!) {
   board(from: $from, to: $to) {
@@ -6078,6 +6216,38 @@ export const JobJournalDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<JobJournalQuery, JobJournalQueryVariables>;
+export const JobPhotosDocument = new TypedDocumentString(`
+    query JobPhotos($number: Int!) {
+  jobByNumber(number: $number) {
+    id
+    photos {
+      ...PhotoFields
+      releasedAt
+      revision
+      phase {
+        id
+        name
+        area {
+          id
+          name
+        }
+      }
+    }
+  }
+}
+    fragment PhotoFields on Photo {
+  id
+  caption
+  takenAt
+  smallPath
+  path
+  width
+  height
+  takenBy {
+    id
+    name
+  }
+}`) as unknown as TypedDocumentString<JobPhotosQuery, JobPhotosQueryVariables>;
 export const NewestImprovementDocument = new TypedDocumentString(`
     query NewestImprovement {
   newestImprovement {
@@ -6520,6 +6690,9 @@ export const TodayDocument = new TypedDocumentString(`
     holdPoints {
       ...SiteHoldPoint
     }
+    photos {
+      ...PhotoFields
+    }
     obstacles {
       code
       message
@@ -6576,6 +6749,19 @@ fragment AlarmFields on CureAlarm {
     mark
     source
     caution
+  }
+}
+fragment PhotoFields on Photo {
+  id
+  caption
+  takenAt
+  smallPath
+  path
+  width
+  height
+  takenBy {
+    id
+    name
   }
 }
 fragment ItemFields on HoldPointItem {

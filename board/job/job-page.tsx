@@ -10,6 +10,7 @@ import {
 import { EntryDesignBlock } from '../design/entry-design-block.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
+import { JobPhotos } from '../photos/job-photos.js';
 import { PageLink } from '../routing/page-link.js';
 import { OutcomeList } from '../sends/outcome-list.js';
 import { useSignedIn } from '../session/session.js';
@@ -71,6 +72,7 @@ export function JobPage({ number }: { readonly number: number }) {
             {records?.placements.map((placement) => (
               <PlacementBlock key={placement.id} placement={placement} zone={zone} />
             ))}
+            <JobPhotos number={number} zone={zone} />
             <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />
             {entry && (

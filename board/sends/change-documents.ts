@@ -18,11 +18,13 @@ import {
   RecordPlacementDocument,
   RecordTemperatureDocument,
   RefuseHoldPointDocument,
+  ReleasePhotoDocument,
   ReleaseHoldPointDocument,
   RevokeLoggerDocument,
   StartImprovementDocument,
   StartPhaseDocument,
   StopImprovementDocument,
+  TakeBackPhotoDocument,
   TakeProtectionOffDocument,
   TellRemainingDocument,
   type TypedDocumentString,
@@ -61,12 +63,29 @@ export const CHANGE_DOCUMENTS = {
   commitJob: CommitJobDocument,
   bookHookup: BookHookupDocument,
   recordHookup: RecordHookupDocument,
+  releasePhoto: ReleasePhotoDocument,
+  takeBackPhoto: TakeBackPhotoDocument,
 } as const;
 
-export type ChangeName = keyof typeof CHANGE_DOCUMENTS;
+type DocumentName = keyof typeof CHANGE_DOCUMENTS;
+
+/** What is told of a photo beside its picture. */
+export interface PhotoInput {
+  readonly phaseId: string;
+  readonly holdPointId?: string | null;
+  readonly caption: string | null;
+  readonly takenAt: string;
+}
+
+/** A photo is sent as a file; every other change as its document. */
+export type ChangeName = DocumentName | 'addPhoto';
 
 /** The input of a change without what the sending adds. */
-export type ChangeInput<N extends ChangeName> =
+export type ChangeInput<N extends ChangeName> = N extends 'addPhoto'
+  ? PhotoInput
+  : DocumentInput<N & DocumentName>;
+
+type DocumentInput<N extends DocumentName> =
   (typeof CHANGE_DOCUMENTS)[N] extends TypedDocumentString<unknown, infer V>
     ? V extends { input: infer I }
       ? Omit<I, 'clientKey' | 'fromOutbox'>

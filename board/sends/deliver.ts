@@ -1,6 +1,7 @@
 import { ask, AskError } from '../api/ask.js';
 import type { TypedDocumentString } from '../api/documents.js';
-import { CHANGE_DOCUMENTS, type ChangeName } from './change-documents.js';
+import { CHANGE_DOCUMENTS } from './change-documents.js';
+import { deliverPhoto } from './deliver-photo.js';
 import type { Delivered } from './outbox/outbox.js';
 import type { OutboxRecord } from './outbox/outbox-record.js';
 import { type Outcome, readOutcome } from './read-outcome.js';
@@ -9,8 +10,9 @@ import { type Outcome, readOutcome } from './read-outcome.js';
 const PATIENCE = 20_000;
 
 /** One try to bring a change to the service. */
-export async function deliver(record: OutboxRecord): Promise<Delivered> {
-  const known = CHANGE_DOCUMENTS[record.change as ChangeName] as
+export async function deliver(record: OutboxRecord, bytes: ArrayBuffer | null): Promise<Delivered> {
+  if (record.change === 'addPhoto') return deliverPhoto(record, bytes);
+  const known = CHANGE_DOCUMENTS[record.change as keyof typeof CHANGE_DOCUMENTS] as
     TypedDocumentString<{ outcome: Outcome }, unknown> | undefined;
   if (!known) return unknownChange(record.change);
   try {

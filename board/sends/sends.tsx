@@ -11,6 +11,7 @@ import {
 import { useLive } from '../api/live.js';
 import type { ChangeInput, ChangeName } from './change-documents.js';
 import type { OutboxView } from './outbox/outbox.js';
+import type { OutboxFile } from './outbox/outbox-record.js';
 import { openPageOutbox, type PageOutbox } from './outbox/page-outbox.js';
 import { ownValueInput } from './own-value.js';
 import type { Send } from './send.js';
@@ -29,7 +30,12 @@ export interface Sends {
    * Keeps a change and sends it; resolves to whether it was done. Anything else stays on the page, and what has no
    * answer is sent again by itself.
    */
-  readonly send: <N extends ChangeName>(change: N, title: string, input: ChangeInput<N>) => Promise<boolean>;
+  readonly send: <N extends ChangeName>(
+    change: N,
+    title: string,
+    input: ChangeInput<N>,
+    file?: OutboxFile,
+  ) => Promise<boolean>;
   readonly tryAgain: (key: string) => void;
   readonly dismiss: (key: string) => void;
   /** Sets the own value over the other one of a conflict. */
@@ -67,9 +73,15 @@ export function SendsProvider({
     () => ({
       ...view,
       fault: opened?.fault ?? null,
-      send: async (change, title, input) => {
+      send: async (change, title, input, file) => {
         const { outbox: box } = await opening();
-        const state = await box.send({ personId, change, title, input: input });
+        const state = await box.send({
+          personId,
+          change,
+          title,
+          input: input as Readonly<Record<string, unknown>>,
+          file: file ?? null,
+        });
         return state === 'done';
       },
       tryAgain: (key) => void opened?.outbox.tryAgain(key),

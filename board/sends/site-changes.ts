@@ -15,6 +15,7 @@ const SITE_CHANGES: ReadonlySet<string> = new Set<ChangeName>([
   'takeProtectionOff',
   'callWeatherHold',
   'liftWeatherHold',
+  'addPhoto',
 ]);
 
 export const ofTheSite = (change: string): boolean => SITE_CHANGES.has(change);

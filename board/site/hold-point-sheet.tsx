@@ -1,4 +1,5 @@
 import { GATE_KIND_WORDS, GateSymbol } from '../draw/gate-symbol.js';
+import { PhotoForm } from '../photos/photo-form.js';
 import { CheckForm } from './check-form.js';
 import { CureForm } from './cure-form.js';
 import type { SitePhase } from './day-sections.js';
@@ -28,6 +29,7 @@ export function HoldPointSheet({ holdPoint, phase }: HoldPointSheetProps) {
       </summary>
       {caution && <p className="caution">Caution: {caution}</p>}
       <Answer holdPoint={holdPoint} phase={phase} />
+      <PhotoForm phaseId={phase.id} holdPointId={holdPoint.id} title={`${phase.job.number} ${title}`} />
     </details>
   );
 }

@@ -1,6 +1,7 @@
 import { AlarmList } from '../cure/alarm-list.js';
 import { PlacementForm, places } from '../cure/placement-form.js';
 import { HatchBand } from '../draw/hatch-band.js';
+import { PhasePhotos } from '../photos/phase-photos.js';
 import { PageLink } from '../routing/page-link.js';
 import { useSignedIn } from '../session/session.js';
 import { stretchWords } from '../time/moment-words.js';
@@ -61,6 +62,7 @@ export function PhaseCard({ phase, zone }: PhaseCardProps) {
         {mayRun(me.role) &&
           open.map((holdPoint) => <HoldPointSheet key={holdPoint.id} holdPoint={holdPoint} phase={phase} />)}
         {works && phase.state === 'started' && <LeftForm phase={phase} />}
+        {me.role !== 'viewer' && <PhasePhotos phase={phase} zone={zone} />}
         {mayRun(me.role) && <NoteForm key={phase.note} phase={phase} />}
       </div>
     </article>

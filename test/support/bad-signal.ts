@@ -121,8 +121,9 @@ export class BadSignal {
 function mortal(store: OutboxStore, alive: () => boolean): OutboxStore {
   const guard = <T>(work: () => Promise<T>): Promise<T> => (alive() ? work() : never<T>());
   return {
-    add: (record) => guard(() => store.add(record)),
+    add: (record, bytes) => guard(() => store.add(record, bytes)),
     all: () => guard(() => store.all()),
+    bytesOf: (key) => guard(() => store.bytesOf(key)),
     update: (record) => guard(() => store.update(record)),
     remove: (key) => guard(() => store.remove(key)),
   };

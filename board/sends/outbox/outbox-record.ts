@@ -11,8 +11,8 @@ export interface OutboxRecord {
   readonly change: string;
   readonly title: string;
   readonly input: Readonly<Record<string, unknown>>;
-  /** A picture that goes with it. */
-  readonly file?: { readonly type: string; readonly bytes: ArrayBuffer } | null;
+  /** A picture that goes with it; its bytes lie beside the records, so that reading those stays quick. */
+  readonly file?: { readonly type: string } | null;
   readonly state: 'unsent' | 'refused' | 'conflict';
   readonly message: string;
   readonly details: readonly string[];
@@ -20,6 +20,17 @@ export interface OutboxRecord {
   /** How often the service answered that something went wrong on its side. */
   readonly failures: number;
 }
+
+/** A picture on its way into an outbox. */
+export interface OutboxFile {
+  readonly type: string;
+  readonly bytes: ArrayBuffer;
+}
+
+/** A change as it is given to an outbox. */
+export type MadeChange = Pick<OutboxRecord, 'personId' | 'change' | 'title' | 'input'> & {
+  readonly file?: OutboxFile | null;
+};
 
 /** What may lie in the store: records of this version, of earlier and of later ones. */
 export type StoredRecord = {
@@ -42,13 +53,11 @@ export function fromFirst({ key, change, title, input }: FirstRecord, personId: 
 }
 
 /** A record that was just made. */
-export function newRecord(
-  made: Pick<OutboxRecord, 'key' | 'personId' | 'change' | 'title' | 'input' | 'file'>,
-): OutboxRecord {
+export function newRecord({ file, ...made }: MadeChange & { readonly key: string }): OutboxRecord {
   return {
     version: 2,
     ...made,
-    file: made.file ?? null,
+    file: file ? { type: file.type } : null,
     state: 'unsent',
     message: '',
     details: [],

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { randomUUID } from 'node:crypto';
 import { beforeEach, describe, expect, it } from '@jest/globals';
+import { openDB } from 'idb';
 import { openDevice } from '../../device/device-database.js';
 import { type Delivered, Outbox } from './outbox.js';
 import { fromFirst, type OutboxRecord, type StoredRecord } from './outbox-record.js';
@@ -31,6 +32,7 @@ describe('an outbox', () => {
   /** What the service answers, in turn; the last answer goes on. */
   let answers: Delivered[];
   let sent: string[];
+  let brought: (ArrayBuffer | null)[];
   /** Locks and words between the pages of one device. */
   let line: Promise<void>;
   let pages: Outbox[];
@@ -39,6 +41,7 @@ describe('an outbox', () => {
     name = randomUUID();
     answers = [DONE];
     sent = [];
+    brought = [];
     line = Promise.resolve();
     pages = [];
   });
@@ -47,8 +50,9 @@ describe('an outbox', () => {
   const openPage = async (store: OutboxStore = storeOf()): Promise<Outbox> => {
     const page = new Outbox({
       store,
-      deliver: async ({ title }) => {
+      deliver: async ({ title }, bytes) => {
         sent.push(title);
+        brought.push(bytes);
         return (answers.length > 1 ? answers.shift() : answers[0]) ?? DONE;
       },
       alone: (work) => (line = line.then(work)),
@@ -117,6 +121,55 @@ describe('an outbox', () => {
     expect(done).toMatchObject({ state: 'done', input: { note: 'Water', seen: 'Rock' } });
     expect(done!.key).not.toBe(conflict!.key);
     expect((await storeOf().all()).records).toEqual([]);
+  });
+
+  it('sends a picture after what is small, and keeps its bytes with it until it is answered', async () => {
+    answers = [GONE];
+    const killed = await openPage();
+    const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xe0]).buffer;
+    await killed.send({ ...made('photo', 'addPhoto'), file: { type: 'image/jpeg', bytes } });
+    await killed.send(made('note'));
+    expect(killed.snapshot().unsent).toBe(2);
+    const { records } = await storeOf().all();
+    expect(records.map(({ file }) => file)).toEqual([{ type: 'image/jpeg' }, null]);
+    answers = [DONE];
+    [sent, brought] = [[], []];
+    const page = await openPage();
+    await page.drain();
+    expect(sent).toEqual(['note', 'photo']);
+    expect(brought.map((one) => one && [...new Uint8Array(one)])).toEqual([null, [0xff, 0xd8, 0xff, 0xe0]]);
+    expect(await (await openDevice(name)).count('files')).toBe(0);
+  });
+
+  it('lets the bytes of a picture go with one that is given up, and takes them along to a new key', async () => {
+    answers = [BOTH, GONE];
+    const page = await openPage();
+    const bytes = new Uint8Array([1, 2, 3]).buffer;
+    await page.send({ ...made('photo', 'addPhoto'), file: { type: 'image/jpeg', bytes } });
+    const [first] = page.snapshot().sends;
+    await page.replace(first!.key, { title: 'again' });
+    const device = await openDevice(name);
+    const [second] = page.snapshot().sends;
+    expect(await device.getAllKeys('files')).toEqual([second!.key]);
+    expect([...new Uint8Array((await device.get('files', second!.key))!)]).toEqual([1, 2, 3]);
+    await page.dismiss(second!.key);
+    expect(await device.count('files')).toBe(0);
+  });
+
+  it('takes up what an earlier version of the client has kept on the device', async () => {
+    const record = fromFirst({ key: 'k1', change: 'notePhase', title: 'old', input: {} }, PERSON);
+    const earlier = await openDB(name, 1, {
+      upgrade: (database) => {
+        const outbox = database.createObjectStore('outbox', { keyPath: 'seq', autoIncrement: true });
+        outbox.createIndex('key', 'key', { unique: true });
+        database.createObjectStore('answers');
+      },
+    });
+    await earlier.add('outbox', record);
+    earlier.close();
+    const page = await openPage();
+    await page.drain();
+    expect(sent).toEqual(['old']);
   });
 
   it('takes up after a killed page where that had left, with the same keys', async () => {

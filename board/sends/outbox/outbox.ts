@@ -1,6 +1,6 @@
 import type { Conflict, Send, SendState } from '../send.js';
 import type { ChangeName } from '../change-documents.js';
-import { newRecord, type OutboxRecord } from './outbox-record.js';
+import { type MadeChange, newRecord, type OutboxRecord } from './outbox-record.js';
 import type { OutboxStore } from './outbox-store.js';
 
 /** What came of one try. `unreachable` and `signed-out` stop the line; `failed` counts against the record alone. */
@@ -13,7 +13,7 @@ export type Delivered =
 export interface OutboxWorld {
   readonly store: OutboxStore;
   /** One try; never throws, because whatever happened belongs on the page. */
-  readonly deliver: (record: OutboxRecord) => Promise<Delivered>;
+  readonly deliver: (record: OutboxRecord, bytes: ArrayBuffer | null) => Promise<Delivered>;
   /** Runs work while no other page of the device runs such work. */
   readonly alone: (work: () => Promise<void>) => Promise<void>;
   /** Tells the other pages of the device that the store has changed. */
@@ -60,11 +60,9 @@ export class Outbox {
   }
 
   /** Keeps a change, and only then sends it. Resolves when it has an answer, or when no answer can be had now. */
-  async send(
-    made: Pick<OutboxRecord, 'personId' | 'change' | 'title' | 'input' | 'file'>,
-  ): Promise<SendState> {
+  async send(made: MadeChange): Promise<SendState> {
     const record = newRecord({ ...made, key: this.world.newKey() });
-    await this.world.store.add(record);
+    await this.world.store.add(record, made.file?.bytes ?? null);
     await this.changed();
     return new Promise((resolve) => {
       this.waiting.set(record.key, resolve);
@@ -72,7 +70,10 @@ export class Outbox {
     });
   }
 
-  /** Sends what is unsent, oldest first, until all is answered or the service is out of reach. */
+  /**
+   * Sends what is unsent, oldest first, until all is answered or the service is out of reach. Pictures come last: they are
+   * large, nothing rests on them, and a start or a reading must not wait for them on a weak signal.
+   */
   async drain(): Promise<void> {
     await this.world.alone(async () => {
       const passed = new Set<string>();
@@ -107,7 +108,14 @@ export class Outbox {
     const record = records.find((one) => one.key === key);
     if (!record) return 'done';
     const { personId, change, title, file } = record;
-    const sent = this.send({ personId, change, title, input, file: file ?? null });
+    const bytes = file ? await this.world.store.bytesOf(key) : null;
+    const sent = this.send({
+      personId,
+      change,
+      title,
+      input,
+      file: file && bytes ? { ...file, bytes } : null,
+    });
     await this.dismiss(key);
     return sent;
   }
@@ -135,17 +143,19 @@ export class Outbox {
 
   private async next(passed: ReadonlySet<string>): Promise<OutboxRecord | undefined> {
     const { records } = await this.world.store.all();
-    return records.find(
+    const ready = records.filter(
       ({ key, state, failures }) =>
         state === 'unsent' && failures < MOST_FAILURES && !this.held.has(key) && !passed.has(key),
     );
+    return ready.find(({ file }) => !file) ?? ready[0];
   }
 
   /** @returns whether the line may go on. */
   private async deliver(record: OutboxRecord): Promise<boolean> {
     this.sending = record.key;
     await this.refresh();
-    const answer = await this.world.deliver(record);
+    const bytes = record.file ? await this.world.store.bytesOf(record.key) : null;
+    const answer = await this.world.deliver(record, bytes);
     this.sending = null;
     await this.write(record, answer);
     await this.changed();

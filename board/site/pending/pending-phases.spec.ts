@@ -76,6 +76,17 @@ describe('the sheet with what is still to be sent', () => {
     expect(one(note, left)).toMatchObject({ note: 'Rock', remainingMinutes: 90, pending: true });
   });
 
+  it('counts the photos that lie on this phone only', () => {
+    const photo = (state?: Send['state']) =>
+      send('addPhoto', { phaseId: 'f1', caption: null, takenAt: AT }, state);
+    expect(one(photo(), photo('sending'), photo('refused'))).toMatchObject({
+      photosUnsent: 2,
+      pending: true,
+    });
+    expect(one(photo('done'))).toMatchObject({ photosUnsent: 0, pending: false });
+    expect(one(send('addPhoto', { phaseId: 'f2' }))).toMatchObject({ photosUnsent: 0, pending: false });
+  });
+
   it('shows a called hold at its site alone, and takes away one that is lifted', () => {
     const call = send('callWeatherHold', { siteId: 's1', reason: 'Rain', startsAt: AT, endsAt: null });
     const other = send('callWeatherHold', { siteId: 's2', reason: 'Wind', startsAt: AT, endsAt: null });

@@ -4,7 +4,11 @@ import type { SitePhase } from '../day-sections.js';
 import { pendingHolds } from './pending-holds.js';
 
 /** A phase as this phone has it: what is on its way counts as done here. */
-export type PendingPhase = SitePhase & { readonly pending: boolean };
+export type PendingPhase = SitePhase & {
+  readonly pending: boolean;
+  /** Photos of it that lie on this phone only. */
+  readonly photosUnsent: number;
+};
 
 /**
  * The phases of the sheet with everything laid over them that this phone has still to send, oldest first, so that the
@@ -14,7 +18,7 @@ export function pendingPhases(phases: readonly SitePhase[], sends: readonly Send
   const oldestFirst = sends.toReversed();
   return phases.map((phase) => {
     const site = { ...phase.job.site, weatherHolds: pendingHolds(phase.job.site, oldestFirst) };
-    const start: PendingPhase = { ...phase, job: { ...phase.job, site }, pending: false };
+    const start: PendingPhase = { ...phase, job: { ...phase.job, site }, pending: false, photosUnsent: 0 };
     return oldestFirst.filter((send) => counts(send, phase)).reduce(lay, start);
   });
 }
@@ -32,6 +36,8 @@ function lay(phase: PendingPhase, send: Send): PendingPhase {
   if (is(send, 'markPhase')) return { ...layMark(phase, send.input), pending };
   if (is(send, 'notePhase')) return { ...phase, note: send.input.note ?? null, pending };
   if (is(send, 'tellRemaining')) return { ...phase, remainingMinutes: send.input.remainingMinutes, pending };
+  if (send.change === 'addPhoto' && send.state !== 'done')
+    return { ...phase, pending, photosUnsent: phase.photosUnsent + 1 };
   return send.change === 'recordPlacement' ? { ...phase, pending } : phase;
 }
 

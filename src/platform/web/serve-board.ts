@@ -24,7 +24,9 @@ export async function serveBoard(app: NestFastifyApplication): Promise<void> {
   if (!root) throw new Error('The board is not built; run "npm run build" or start with "npm start".');
   const fastify = app.getHttpAdapter().getInstance();
   fastify.addHook('onSend', async (_request, reply) => {
-    reply.headers(SECURITY_HEADERS);
+    // What answers for itself, as a picture does, may say something stricter.
+    for (const [name, value] of Object.entries(SECURITY_HEADERS))
+      if (!reply.hasHeader(name)) void reply.header(name, value);
   });
   await fastify.register(
     fastifyStatic as never,

@@ -1,0 +1,40 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../../platform/database/database.js';
+import { isRowId } from '../../platform/row-id.js';
+
+/** In which size a picture is asked for. */
+export type PictureSize = 'kept' | 'small';
+
+/** Whose pictures are looked among: those of a company, or only those that it released of one job. */
+export interface PictureOwner {
+  readonly companyId: string;
+  /** Only released photos of this job. */
+  readonly releasedOfJob?: string;
+}
+
+/** Reads the bytes of pictures. */
+@Injectable()
+export class PictureFiles {
+  constructor(private readonly database: Database) {}
+
+  /** The content hash of a photo's picture; null when there is no such photo among those of the owner. */
+  async hashOf({ companyId, releasedOfJob }: PictureOwner, photoId: string): Promise<string | null> {
+    if (!isRowId(photoId)) return null;
+    const released = releasedOfJob === undefined ? {} : { jobId: releasedOfJob, releasedAt: { not: null } };
+    const photo = await this.database.photo.findFirst({
+      where: { companyId, id: photoId, ...released },
+      select: { fileHash: true },
+    });
+    return photo?.fileHash ?? null;
+  }
+
+  /** The bytes of a picture that a photo has. */
+  async bytesOf(companyId: string, hash: string, size: PictureSize): Promise<Buffer> {
+    const where = { companyId_hash: { companyId, hash } };
+    const file =
+      size === 'small'
+        ? await this.database.photoFile.findUniqueOrThrow({ where, select: { small: true } })
+        : await this.database.photoFile.findUniqueOrThrow({ where, select: { bytes: true } });
+    return Buffer.from('small' in file ? file.small : file.bytes);
+  }
+}
