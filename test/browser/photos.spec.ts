@@ -1,10 +1,16 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import ExifReader from 'exifreader';
 import type { Page } from 'playwright-core';
+import { enterDemoCompany } from '../../prisma/demo/company.js';
+import { enterJob } from '../../prisma/demo/enter-job.js';
+import { must } from '../../prisma/demo/hands.js';
+import { MEASUREMENTS } from '../../prisma/demo/measurements.js';
 import { phonePicture } from '../support/pictures.js';
 import { until } from '../support/until.js';
 import { findings } from './support/accessibility.js';
+import { PRESENT } from './support/demo-database.js';
 import { demoStage } from './support/demo-stage.js';
+import { peopleDatabase } from './support/people-database.js';
 import { DESK, freshPage, keepScreen, openPage, PHONE, signInAs } from './support/pages.js';
 
 interface TodayPhase {
@@ -18,7 +24,7 @@ interface TodayPhase {
 /* A foreman takes photos where there is no signal; each test goes on where the one before stopped. */
 
 describe('photos from the phone', () => {
-  const stage = demoStage();
+  const stage = demoStage(peopleDatabase);
   let phone: Page;
   let phase: TodayPhase;
 
@@ -51,13 +57,42 @@ describe('photos from the phone', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
   };
 
+  /** A job with one phase of our own that has begun. */
+  const startedPhase = async (): Promise<TodayPhase> => {
+    const office = await stage.service.client('office');
+    const street = 'Quarry Road';
+    const measurement = MEASUREMENTS[street];
+    if (!measurement) throw new Error(`There is no sheet of ${street}`);
+    const authorityId = await enterDemoCompany(office);
+    const job = { street, house: 3, owner: 'R. Alder', priority: 5, dueAt: null, measurement };
+    const { jobId } = await enterJob(office, authorityId, job);
+    await must(office, 'addPhase', {
+      jobId,
+      name: 'Probe trench',
+      key: 'probe-trench',
+      kind: 'probe-trench',
+      hatch: 'earth',
+      trade: 'labour',
+      durationKind: 'work',
+      durationMinutes: 120,
+      continuity: 'interruptible',
+    });
+    const query = `query ($id: ID!) { job(id: $id) { phases { id name } } }`;
+    const { job: entered } = await office.data<{ job: { phases: { id: string; name: string }[] } }>(query, {
+      id: jobId,
+    });
+    const phaseId = entered.phases.find(({ name }) => name === 'Probe trench')?.id ?? '';
+    await must(office, 'markPhase', { phaseId, mark: 'start', at: PRESENT });
+    const found = (await today()).find(({ id }) => id === phaseId);
+    if (!found) throw new Error('The phase is not on the sheet of the day.');
+    return found;
+  };
+
   beforeAll(async () => {
+    phase = await startedPhase();
     phone = await freshPage(stage.browser, PHONE, 'allow');
     await signInAs(phone, stage.service.url, 'foreman');
     await phone.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    const found = (await today()).find(({ state }) => state === 'started');
-    if (!found) throw new Error('The demo has no started phase.');
-    phase = found;
   });
   afterAll(() => phone.context().close());
 

@@ -60,6 +60,19 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
   await must(office, 'registerLogger', { siteId: site.id, placementId: placement.id, name: 'Probe' });
   await must(office, 'startImprovement', { seconds: 1 });
   await must(office, 'proposeMove', { phaseId: dig.id, startAt: '2031-01-09T14:00:00Z' });
+  const file = { companyId: company.id, hash: 'a', bytes: new Uint8Array([1]), small: new Uint8Array([1]) };
+  await db.photoFile.create({ data: { ...file, width: 1, height: 1 } });
+  const photo = await db.photo.create({
+    data: {
+      companyId: company.id,
+      jobId: job.id,
+      phaseId: dig.id,
+      sentHash: 'a',
+      fileHash: 'a',
+      takenAt: new Date('2031-01-06T13:00:00Z'),
+      addedAt: new Date('2031-01-06T13:00:00Z'),
+    },
+  });
   const id = async (row: Promise<{ id: string }>): Promise<string> => (await row).id;
   const set = await id(db.heatingSet.findFirstOrThrow({ where }));
   return {
@@ -84,6 +97,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     placementId: placement.id,
     improvementId: await id(db.improvement.findFirstOrThrow({ where })),
     proposedMoveId: await id(db.proposedMove.findFirstOrThrow({ where })),
+    photoId: photo.id,
     loggerId: await id(db.logger.findFirstOrThrow({ where })),
     heatingSetId: set,
     hookupId: await id(db.hookup.findFirstOrThrow({ where })),
