@@ -2,7 +2,9 @@ import { LiveProvider } from './api/live.js';
 import { BoardPage } from './board/board-page.js';
 import { DesignPage } from './design/design-page.js';
 import { HookupPage } from './hookup/hookup-page.js';
+import { HookupSheetPage } from './hookup/hookup-sheet-page.js';
 import { JobPage } from './job/job-page.js';
+import { OwnerWeekPage } from './owner/owner-week-page.js';
 import { useAddress } from './routing/location.js';
 import { PageFault } from './routing/page-fault.js';
 import { type Page, pageOf } from './routing/page-of.js';
@@ -12,8 +14,16 @@ import { SessionProvider, useSession } from './session/session.js';
 import { SignInPage } from './session/sign-in-page.js';
 import { SitePage } from './site/site-page.js';
 
-/** The whole client: who is signed in, and the page that the address means. */
+/** The whole client: the page of a signed link, or who is signed in and the page that the address means. */
 export function App() {
+  const page = pageOf(useAddress().path);
+  if (page.page === 'sheet' || page.page === 'week') {
+    return (
+      <PageFault>
+        {page.page === 'sheet' ? <HookupSheetPage linkId={page.linkId} /> : <OwnerWeekPage />}
+      </PageFault>
+    );
+  }
   return (
     <PageFault>
       <SessionProvider>

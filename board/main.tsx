@@ -14,4 +14,5 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
-registerWorker();
+// A page of a signed link belongs to somebody who has no use of the rest of the client.
+if (!/^\/(sheet|week)\//.test(location.pathname)) registerWorker();

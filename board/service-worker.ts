@@ -17,7 +17,7 @@ cleanupOutdatedCaches();
 // Every page is the one document; files and the API are not pages.
 registerRoute(
   new NavigationRoute(createHandlerBoundToURL('/index.html'), {
-    denylist: [/^\/(graphql|files|health|loggers)/],
+    denylist: [/^\/(graphql|files|health|loggers|links|sheet|week)/],
   }),
 );
 

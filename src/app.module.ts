@@ -8,6 +8,7 @@ import { HookupsModule } from './hookups/hookups.module.js';
 import { InspectionsModule } from './inspections/inspections.module.js';
 import { JobsModule } from './jobs/jobs.module.js';
 import { NoticesModule } from './notices/notices.module.js';
+import { OwnerWeekModule } from './owner-week/owner-week.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PhasesModule } from './phases/phases.module.js';
 import { PhotosModule } from './photos/photos.module.js';
@@ -15,6 +16,7 @@ import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { PlanningModule } from './planning/planning.module.js';
 import { RemindersModule } from './reminders/reminders.module.js';
+import { SignedLinksModule } from './signed-links/signed-links.module.js';
 import { SitesModule } from './sites/sites.module.js';
 import { WeatherModule } from './weather/weather.module.js';
 import { WorkerModule } from './worker/worker.module.js';
@@ -24,6 +26,7 @@ import { WorkerModule } from './worker/worker.module.js';
   imports: [
     PlatformModule,
     PeopleModule,
+    SignedLinksModule,
     CrewsModule,
     SitesModule,
     JobsModule,
@@ -35,6 +38,7 @@ import { WorkerModule } from './worker/worker.module.js';
     PhotosModule,
     HookupsModule,
     BoardModule,
+    OwnerWeekModule,
     PlanningModule,
     NoticesModule,
     RemindersModule,

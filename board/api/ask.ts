@@ -28,6 +28,15 @@ const FAULTS: Readonly<Record<string, AskFault>> = {
   'bad-request': 'bad-request',
 };
 
+/** Pages of signed links; they ask by that link, whoever is signed in beside it. */
+const OF_LINK = /^\/(?:sheet|week)\/([\w-]+)$/;
+
+/** The header that says so; see the service's `LINK_HEADER`. */
+const linkHeader = (): Record<string, string> => {
+  const linkId = OF_LINK.exec(location.pathname)?.[1];
+  return linkId ? { 'flagway-link': linkId } : {};
+};
+
 /**
  * Sends one document to the service.
  *
@@ -53,7 +62,7 @@ async function post<R>(query: string, variables: unknown, signal: AbortSignal | 
   try {
     const response = await fetch('/graphql', {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: { 'content-type': 'application/json', ...linkHeader() },
       body: JSON.stringify({ query, variables }),
       signal,
     });

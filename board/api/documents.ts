@@ -662,6 +662,38 @@ export type LinkKind =
   /** The later one starts after the earlier one has started. */
   | 'startStart';
 
+/** What a signed link is for. */
+export type LinkPurpose =
+  /** The hookup sheet: read it, book a day, record the hookup. */
+  | 'hookup'
+  /** The owner of the house reads what happens this week. */
+  | 'ownerWeek';
+
+/** Whether a signed link opens anything. */
+export type LinkState =
+  /** Its days are over. */
+  | 'expired'
+  /** It opens its page. */
+  | 'live'
+  /** It was taken back, or the account it was mailed to is closed. */
+  | 'revoked';
+
+/** Makes a signed link. */
+export type MakeSignedLinkInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Days until it ends by itself, 1 to 365; left out, 60 for a hookup and 120 for an owner. */
+  readonly days?: InputMaybe<Scalars['Int']['input']>;
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** The job whose page it opens. */
+  readonly jobId: Scalars['ID']['input'];
+  /** What it is for. */
+  readonly purpose: LinkPurpose;
+  /** Name of the one it is for; shown wherever they act. */
+  readonly recipient: Scalars['String']['input'];
+};
+
 /** Marks when a phase started or finished, or corrects that. */
 export type MarkPhaseInput = {
   /** When it was. */
@@ -1227,6 +1259,18 @@ export type RevokeLoggerInput = {
   readonly loggerId: Scalars['ID']['input'];
   /** Revision it was read at; checked when given. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
+};
+
+/** Takes a signed link back; every browser in which it is open is shut at once. */
+export type RevokeSignedLinkInput = {
+  /** A new UUID for each change; repeat it to retry the same change. A repeated key has one effect and one answer. */
+  readonly clientKey: Scalars['ID']['input'];
+  /** Sent by an outbox, which repeats by itself and tells times by its own clock. A refusal is then kept under the key as well, so a late copy stays refused; a time up to five minutes ahead counts as now. */
+  readonly fromOutbox?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Revision it was read at; checked when given. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** The link. */
+  readonly signedLinkId: Scalars['ID']['input'];
 };
 
 /** What a person does in the company, and so what they may change. */
@@ -2513,12 +2557,39 @@ export type RecordHookupMutation = {
   readonly outcome:
     | { readonly __typename: 'BeforePredecessor'; readonly code: string; readonly message: string }
     | { readonly __typename: 'ClearanceMissing'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'DesignBroken';
+        readonly code: string;
+        readonly message: string;
+        readonly findings: ReadonlyArray<{
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        }>;
+      }
     | { readonly __typename: 'HoldPointOpen'; readonly code: string; readonly message: string }
     | { readonly __typename: 'HookupChanged' }
     | { readonly __typename: 'InspectionOutstanding'; readonly code: string; readonly message: string }
     | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
     | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
-    | { readonly __typename: 'LimitExceeded'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'LimitExceeded';
+        readonly code: string;
+        readonly message: string;
+        readonly findings: ReadonlyArray<{
+          readonly ok: boolean;
+          readonly text: string;
+          readonly measured: string;
+          readonly limit: string;
+          readonly mark: string;
+          readonly source: string;
+          readonly caution: string | null;
+        }>;
+      }
     | { readonly __typename: 'NeedsMissing'; readonly code: string; readonly message: string }
     | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
     | { readonly __typename: 'PredecessorUnfinished'; readonly code: string; readonly message: string }
@@ -3222,6 +3293,73 @@ export type EntryDesignQuery = {
   } | null;
 };
 
+export type HookupFieldsFragment = {
+  readonly id: string;
+  readonly state: HookupState;
+  readonly coldLeadThrough: boolean;
+  readonly coldLeadFreeInches: number | null;
+  readonly sensorThrough: boolean;
+  readonly leadsLabelled: boolean;
+  readonly leadsPass: string | null;
+  readonly readyAt: string | null;
+  readonly bookedFor: string | null;
+  readonly bookedBy: string | null;
+  readonly doneAt: string | null;
+  readonly doneBy: string | null;
+  readonly energiseAllowedAt: string | null;
+  readonly energisedAt: string | null;
+  readonly cautions: ReadonlyArray<string>;
+  readonly revision: number;
+  readonly needs: ReadonlyArray<{ readonly id: string; readonly met: boolean; readonly text: string }>;
+  readonly energisingNeeds: ReadonlyArray<{
+    readonly id: string;
+    readonly met: boolean;
+    readonly text: string;
+  }>;
+  readonly circuit: {
+    readonly watts: number;
+    readonly volts: number;
+    readonly amperes: number;
+    readonly breakerAmperes: number | null;
+    readonly text: string;
+    readonly source: string;
+  };
+  readonly heatingSet: {
+    readonly id: string;
+    readonly name: string;
+    readonly watts: number;
+    readonly volts: number;
+    readonly ohms: number;
+    readonly labelTempF: number;
+    readonly heatedFeet: number;
+    readonly coldLeadFeet: number;
+    readonly cureDays: number;
+    readonly receivedAt: string | null;
+    readonly areas: ReadonlyArray<{ readonly id: string; readonly name: string }>;
+    readonly readings: ReadonlyArray<{
+      readonly id: string;
+      readonly stage: ReadingStage;
+      readonly at: string;
+      readonly ohms: number;
+      readonly megaohms: number;
+      readonly testVolts: number;
+      readonly cableTempF: number;
+      readonly accepted: boolean;
+      readonly warnings: ReadonlyArray<string>;
+      readonly area: { readonly id: string; readonly name: string } | null;
+      readonly findings: ReadonlyArray<{
+        readonly ok: boolean;
+        readonly text: string;
+        readonly measured: string;
+        readonly limit: string;
+        readonly mark: string;
+        readonly source: string;
+        readonly caution: string | null;
+      }>;
+    }>;
+  };
+};
+
 export type HookupPageQueryVariables = Exact<{
   id: Scalars['ID']['input'];
 }>;
@@ -3234,13 +3372,23 @@ export type HookupPageQuery = {
     readonly coldLeadFreeInches: number | null;
     readonly sensorThrough: boolean;
     readonly leadsLabelled: boolean;
+    readonly leadsPass: string | null;
     readonly readyAt: string | null;
     readonly bookedFor: string | null;
+    readonly bookedBy: string | null;
     readonly doneAt: string | null;
+    readonly doneBy: string | null;
     readonly energiseAllowedAt: string | null;
     readonly energisedAt: string | null;
     readonly cautions: ReadonlyArray<string>;
     readonly revision: number;
+    readonly electrician: { readonly id: string; readonly name: string } | null;
+    readonly job: {
+      readonly id: string;
+      readonly number: number;
+      readonly name: string;
+      readonly site: { readonly id: string; readonly address: string; readonly town: string };
+    };
     readonly needs: ReadonlyArray<{ readonly id: string; readonly met: boolean; readonly text: string }>;
     readonly energisingNeeds: ReadonlyArray<{
       readonly id: string;
@@ -3254,13 +3402,6 @@ export type HookupPageQuery = {
       readonly breakerAmperes: number | null;
       readonly text: string;
       readonly source: string;
-    };
-    readonly electrician: { readonly id: string; readonly name: string } | null;
-    readonly job: {
-      readonly id: string;
-      readonly number: number;
-      readonly name: string;
-      readonly site: { readonly id: string; readonly address: string; readonly town: string };
     };
     readonly heatingSet: {
       readonly id: string;
@@ -3283,6 +3424,7 @@ export type HookupPageQuery = {
         readonly testVolts: number;
         readonly cableTempF: number;
         readonly accepted: boolean;
+        readonly warnings: ReadonlyArray<string>;
         readonly area: { readonly id: string; readonly name: string } | null;
         readonly findings: ReadonlyArray<{
           readonly ok: boolean;
@@ -3494,6 +3636,7 @@ export type JobRecordsQuery = {
         readonly testVolts: number;
         readonly cableTempF: number;
         readonly accepted: boolean;
+        readonly warnings: ReadonlyArray<string>;
         readonly area: { readonly id: string; readonly name: string } | null;
         readonly findings: ReadonlyArray<{
           readonly ok: boolean;
@@ -3560,6 +3703,7 @@ export type HeatingSetFieldsFragment = {
     readonly testVolts: number;
     readonly cableTempF: number;
     readonly accepted: boolean;
+    readonly warnings: ReadonlyArray<string>;
     readonly area: { readonly id: string; readonly name: string } | null;
     readonly findings: ReadonlyArray<{
       readonly ok: boolean;
@@ -3585,6 +3729,7 @@ export type JobJournalQuery = {
         readonly at: string;
         readonly action: string;
         readonly reason: string | null;
+        readonly byLink: string | null;
         readonly person: { readonly id: string; readonly name: string } | null;
       };
     }>;
@@ -3938,6 +4083,194 @@ export type SignInToDemoMutation = {
 export type SignOutMutationVariables = Exact<{ [key: string]: never }>;
 
 export type SignOutMutation = { readonly signOut: boolean };
+
+export type SheetHeadFieldsFragment = {
+  readonly recipient: string;
+  readonly companyName: string;
+  readonly askName: string | null;
+  readonly askEmail: string | null;
+  readonly jobName: string;
+  readonly jobState: JobState;
+  readonly address: string;
+  readonly town: string;
+  readonly zone: string;
+  readonly expiresAt: string;
+  readonly now: string;
+};
+
+export type HookupSheetQueryVariables = Exact<{ [key: string]: never }>;
+
+export type HookupSheetQuery = {
+  readonly hookupSheet: {
+    readonly head: {
+      readonly jobNumber: number;
+      readonly recipient: string;
+      readonly companyName: string;
+      readonly askName: string | null;
+      readonly askEmail: string | null;
+      readonly jobName: string;
+      readonly jobState: JobState;
+      readonly address: string;
+      readonly town: string;
+      readonly zone: string;
+      readonly expiresAt: string;
+      readonly now: string;
+    };
+    readonly hookups: ReadonlyArray<{
+      readonly id: string;
+      readonly state: HookupState;
+      readonly coldLeadThrough: boolean;
+      readonly coldLeadFreeInches: number | null;
+      readonly sensorThrough: boolean;
+      readonly leadsLabelled: boolean;
+      readonly leadsPass: string | null;
+      readonly readyAt: string | null;
+      readonly bookedFor: string | null;
+      readonly bookedBy: string | null;
+      readonly doneAt: string | null;
+      readonly doneBy: string | null;
+      readonly energiseAllowedAt: string | null;
+      readonly energisedAt: string | null;
+      readonly cautions: ReadonlyArray<string>;
+      readonly revision: number;
+      readonly needs: ReadonlyArray<{ readonly id: string; readonly met: boolean; readonly text: string }>;
+      readonly energisingNeeds: ReadonlyArray<{
+        readonly id: string;
+        readonly met: boolean;
+        readonly text: string;
+      }>;
+      readonly circuit: {
+        readonly watts: number;
+        readonly volts: number;
+        readonly amperes: number;
+        readonly breakerAmperes: number | null;
+        readonly text: string;
+        readonly source: string;
+      };
+      readonly heatingSet: {
+        readonly id: string;
+        readonly name: string;
+        readonly watts: number;
+        readonly volts: number;
+        readonly ohms: number;
+        readonly labelTempF: number;
+        readonly heatedFeet: number;
+        readonly coldLeadFeet: number;
+        readonly cureDays: number;
+        readonly receivedAt: string | null;
+        readonly areas: ReadonlyArray<{ readonly id: string; readonly name: string }>;
+        readonly readings: ReadonlyArray<{
+          readonly id: string;
+          readonly stage: ReadingStage;
+          readonly at: string;
+          readonly ohms: number;
+          readonly megaohms: number;
+          readonly testVolts: number;
+          readonly cableTempF: number;
+          readonly accepted: boolean;
+          readonly warnings: ReadonlyArray<string>;
+          readonly area: { readonly id: string; readonly name: string } | null;
+          readonly findings: ReadonlyArray<{
+            readonly ok: boolean;
+            readonly text: string;
+            readonly measured: string;
+            readonly limit: string;
+            readonly mark: string;
+            readonly source: string;
+            readonly caution: string | null;
+          }>;
+        }>;
+      };
+    }>;
+  };
+};
+
+export type OwnerWeekQueryVariables = Exact<{ [key: string]: never }>;
+
+export type OwnerWeekQuery = {
+  readonly ownerWeek: {
+    readonly summary: string;
+    readonly walk: string;
+    readonly heat: string;
+    readonly heatCaution: string | null;
+    readonly head: {
+      readonly recipient: string;
+      readonly companyName: string;
+      readonly askName: string | null;
+      readonly askEmail: string | null;
+      readonly jobName: string;
+      readonly jobState: JobState;
+      readonly address: string;
+      readonly town: string;
+      readonly zone: string;
+      readonly expiresAt: string;
+      readonly now: string;
+    };
+    readonly days: ReadonlyArray<{
+      readonly date: string;
+      readonly lines: ReadonlyArray<string>;
+      readonly keepClear: ReadonlyArray<string>;
+      readonly weather: ReadonlyArray<string>;
+    }>;
+  };
+};
+
+export type JobLinksQueryVariables = Exact<{
+  number: Scalars['Int']['input'];
+}>;
+
+export type JobLinksQuery = {
+  readonly jobByNumber: {
+    readonly id: string;
+    readonly ownerName: string;
+    readonly signedLinks: ReadonlyArray<{
+      readonly id: string;
+      readonly purpose: LinkPurpose;
+      readonly recipient: string;
+      readonly state: LinkState;
+      readonly createdAt: string;
+      readonly expiresAt: string;
+      readonly revokedAt: string | null;
+      readonly browsers: number;
+      readonly lastOpenedAt: string | null;
+      readonly madeBy: string;
+      readonly refusedOpenings: number;
+      readonly revision: number;
+    }>;
+  } | null;
+};
+
+export type MakeSignedLinkMutationVariables = Exact<{
+  input: MakeSignedLinkInput;
+}>;
+
+export type MakeSignedLinkMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | {
+        readonly __typename: 'SignedLinkMade';
+        readonly address: string | null;
+        readonly signedLink: { readonly id: string };
+      }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type RevokeSignedLinkMutationVariables = Exact<{
+  input: RevokeSignedLinkInput;
+}>;
+
+export type RevokeSignedLinkMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'SignedLinkChanged' }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
 
 export type ItemFieldsFragment = {
   readonly id: string;
@@ -4523,6 +4856,7 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
     testVolts
     cableTempF
     accepted
+    warnings
     area {
       id
       name
@@ -4543,6 +4877,92 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
 }`,
   { fragmentName: 'HeatingSetFields' },
 ) as unknown as TypedDocumentString<HeatingSetFieldsFragment, unknown>;
+export const HookupFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment HookupFields on Hookup {
+  id
+  state
+  coldLeadThrough
+  coldLeadFreeInches
+  sensorThrough
+  leadsLabelled
+  leadsPass
+  readyAt
+  bookedFor
+  bookedBy
+  doneAt
+  doneBy
+  energiseAllowedAt
+  energisedAt
+  cautions
+  revision
+  needs {
+    id
+    met
+    text
+  }
+  energisingNeeds {
+    id
+    met
+    text
+  }
+  circuit {
+    watts
+    volts
+    amperes
+    breakerAmperes
+    text
+    source
+  }
+  heatingSet {
+    ...HeatingSetFields
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment HeatingSetFields on HeatingSet {
+  id
+  name
+  watts
+  volts
+  ohms
+  labelTempF
+  heatedFeet
+  coldLeadFeet
+  cureDays
+  receivedAt
+  areas {
+    id
+    name
+  }
+  readings {
+    id
+    stage
+    at
+    ohms
+    megaohms
+    testVolts
+    cableTempF
+    accepted
+    warnings
+    area {
+      id
+      name
+    }
+    findings {
+      ...FindingFields
+    }
+  }
+}`,
+  { fragmentName: 'HookupFields' },
+) as unknown as TypedDocumentString<HookupFieldsFragment, unknown>;
 export const PhotoFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment PhotoFields on Photo {
@@ -4624,6 +5044,24 @@ export const PersonFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'PersonFields' },
 ) as unknown as TypedDocumentString<PersonFieldsFragment, unknown>;
+export const SheetHeadFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment SheetHeadFields on SheetHead {
+  recipient
+  companyName
+  askName
+  askEmail
+  jobName
+  jobState
+  address
+  town
+  zone
+  expiresAt
+  now
+}
+    `,
+  { fragmentName: 'SheetHeadFields' },
+) as unknown as TypedDocumentString<SheetHeadFieldsFragment, unknown>;
 export const ItemFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment ItemFields on HoldPointItem {
@@ -5307,9 +5745,28 @@ export const RecordHookupDocument = new TypedDocumentString(`
   outcome: recordHookup(input: $input) {
     __typename
     ...RefusalFields
+    ... on LimitExceeded {
+      findings {
+        ...FindingFields
+      }
+    }
+    ... on DesignBroken {
+      findings {
+        ...FindingFields
+      }
+    }
   }
 }
-    fragment RefusalFields on Refusal {
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment RefusalFields on Refusal {
   code
   message
 }`) as unknown as TypedDocumentString<RecordHookupMutation, RecordHookupMutationVariables>;
@@ -5816,37 +6273,7 @@ export const EntryDesignDocument = new TypedDocumentString(`
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
   hookup(id: $id) {
-    id
-    state
-    coldLeadThrough
-    coldLeadFreeInches
-    sensorThrough
-    leadsLabelled
-    readyAt
-    bookedFor
-    doneAt
-    energiseAllowedAt
-    energisedAt
-    cautions
-    revision
-    needs {
-      id
-      met
-      text
-    }
-    energisingNeeds {
-      id
-      met
-      text
-    }
-    circuit {
-      watts
-      volts
-      amperes
-      breakerAmperes
-      text
-      source
-    }
+    ...HookupFields
     electrician {
       id
       name
@@ -5861,9 +6288,6 @@ export const HookupPageDocument = new TypedDocumentString(`
         town
       }
     }
-    heatingSet {
-      ...HeatingSetFields
-    }
   }
 }
     fragment FindingFields on Finding {
@@ -5874,6 +6298,45 @@ export const HookupPageDocument = new TypedDocumentString(`
   mark
   source
   caution
+}
+fragment HookupFields on Hookup {
+  id
+  state
+  coldLeadThrough
+  coldLeadFreeInches
+  sensorThrough
+  leadsLabelled
+  leadsPass
+  readyAt
+  bookedFor
+  bookedBy
+  doneAt
+  doneBy
+  energiseAllowedAt
+  energisedAt
+  cautions
+  revision
+  needs {
+    id
+    met
+    text
+  }
+  energisingNeeds {
+    id
+    met
+    text
+  }
+  circuit {
+    watts
+    volts
+    amperes
+    breakerAmperes
+    text
+    source
+  }
+  heatingSet {
+    ...HeatingSetFields
+  }
 }
 fragment HeatingSetFields on HeatingSet {
   id
@@ -5899,6 +6362,7 @@ fragment HeatingSetFields on HeatingSet {
     testVolts
     cableTempF
     accepted
+    warnings
     area {
       id
       name
@@ -6186,6 +6650,7 @@ fragment HeatingSetFields on HeatingSet {
     testVolts
     cableTempF
     accepted
+    warnings
     area {
       id
       name
@@ -6204,6 +6669,7 @@ export const JobJournalDocument = new TypedDocumentString(`
         at
         action
         reason
+        byLink
         person {
           id
           name
@@ -6615,6 +7081,194 @@ export const SignOutDocument = new TypedDocumentString(`
   signOut
 }
     `) as unknown as TypedDocumentString<SignOutMutation, SignOutMutationVariables>;
+export const HookupSheetDocument = new TypedDocumentString(`
+    query HookupSheet {
+  hookupSheet {
+    head {
+      ...SheetHeadFields
+      jobNumber
+    }
+    hookups {
+      ...HookupFields
+    }
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+fragment HookupFields on Hookup {
+  id
+  state
+  coldLeadThrough
+  coldLeadFreeInches
+  sensorThrough
+  leadsLabelled
+  leadsPass
+  readyAt
+  bookedFor
+  bookedBy
+  doneAt
+  doneBy
+  energiseAllowedAt
+  energisedAt
+  cautions
+  revision
+  needs {
+    id
+    met
+    text
+  }
+  energisingNeeds {
+    id
+    met
+    text
+  }
+  circuit {
+    watts
+    volts
+    amperes
+    breakerAmperes
+    text
+    source
+  }
+  heatingSet {
+    ...HeatingSetFields
+  }
+}
+fragment HeatingSetFields on HeatingSet {
+  id
+  name
+  watts
+  volts
+  ohms
+  labelTempF
+  heatedFeet
+  coldLeadFeet
+  cureDays
+  receivedAt
+  areas {
+    id
+    name
+  }
+  readings {
+    id
+    stage
+    at
+    ohms
+    megaohms
+    testVolts
+    cableTempF
+    accepted
+    warnings
+    area {
+      id
+      name
+    }
+    findings {
+      ...FindingFields
+    }
+  }
+}
+fragment SheetHeadFields on SheetHead {
+  recipient
+  companyName
+  askName
+  askEmail
+  jobName
+  jobState
+  address
+  town
+  zone
+  expiresAt
+  now
+}`) as unknown as TypedDocumentString<HookupSheetQuery, HookupSheetQueryVariables>;
+export const OwnerWeekDocument = new TypedDocumentString(`
+    query OwnerWeek {
+  ownerWeek {
+    head {
+      ...SheetHeadFields
+    }
+    summary
+    days {
+      date
+      lines
+      keepClear
+      weather
+    }
+    walk
+    heat
+    heatCaution
+  }
+}
+    fragment SheetHeadFields on SheetHead {
+  recipient
+  companyName
+  askName
+  askEmail
+  jobName
+  jobState
+  address
+  town
+  zone
+  expiresAt
+  now
+}`) as unknown as TypedDocumentString<OwnerWeekQuery, OwnerWeekQueryVariables>;
+export const JobLinksDocument = new TypedDocumentString(`
+    query JobLinks($number: Int!) {
+  jobByNumber(number: $number) {
+    id
+    ownerName
+    signedLinks {
+      id
+      purpose
+      recipient
+      state
+      createdAt
+      expiresAt
+      revokedAt
+      browsers
+      lastOpenedAt
+      madeBy
+      refusedOpenings
+      revision
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<JobLinksQuery, JobLinksQueryVariables>;
+export const MakeSignedLinkDocument = new TypedDocumentString(`
+    mutation MakeSignedLink($input: MakeSignedLinkInput!) {
+  outcome: makeSignedLink(input: $input) {
+    __typename
+    ...RefusalFields
+    ... on SignedLinkMade {
+      address
+      signedLink {
+        id
+      }
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<MakeSignedLinkMutation, MakeSignedLinkMutationVariables>;
+export const RevokeSignedLinkDocument = new TypedDocumentString(`
+    mutation RevokeSignedLink($input: RevokeSignedLinkInput!) {
+  outcome: revokeSignedLink(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<RevokeSignedLinkMutation, RevokeSignedLinkMutationVariables>;
 export const TodayDocument = new TypedDocumentString(`
     query Today($from: DateTime!, $to: DateTime!) {
   board(from: $from, to: $to) {

@@ -46,6 +46,37 @@ export function LiveProvider({ children }: { readonly children: ReactNode }) {
   return <LiveContext value={live}>{children}</LiveContext>;
 }
 
+/** How often a page without a connection of its own asks anew, in milliseconds. */
+const QUIET_PAUSE = 60_000;
+
+/** In place of the connection on pages of signed links, which hear no hints: asks when looked at and once a minute. */
+export function QuietProvider({ children }: { readonly children: ReactNode }) {
+  const listeners = useMemo(() => new Set<Listener>(), []);
+  const live = useMemo<Live>(
+    () => ({
+      connected: true,
+      touch: () => listeners.forEach((listener) => listener()),
+      listen: (listener) => {
+        listeners.add(listener);
+        return () => listeners.delete(listener);
+      },
+    }),
+    [listeners],
+  );
+  useEffect(() => {
+    const look = () => {
+      if (document.visibilityState === 'visible') live.touch();
+    };
+    const timer = setInterval(look, QUIET_PAUSE);
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', look);
+    };
+  }, [live]);
+  return <LiveContext value={live}>{children}</LiveContext>;
+}
+
 /** The page's live connection. */
 export function useLive(): Live {
   return useContext(LiveContext);

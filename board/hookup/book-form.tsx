@@ -1,12 +1,17 @@
 import type { FormEvent } from 'react';
-import type { HookupPageQuery } from '../api/documents.js';
-import { momentAt } from '../time/zone-days.js';
+import type { HookupFieldsFragment } from '../api/documents.js';
+import { dateAt, momentAt } from '../time/zone-days.js';
 import { useSends } from '../sends/sends.js';
 
-export type HookupOfPage = NonNullable<HookupPageQuery['hookup']>;
+interface BookFormProps {
+  readonly hookup: HookupFieldsFragment;
+  readonly zone: string;
+  /** The moment by the clock of the service. */
+  readonly now: number;
+}
 
-/** Names the day of the hookup; the service is told its first moment in the zone of the company. */
-export function BookForm({ hookup, zone }: { readonly hookup: HookupOfPage; readonly zone: string }) {
+/** Names the day of the hookup, today or a later one; the service is told its first moment in the zone of the site. */
+export function BookForm({ hookup, zone, now }: BookFormProps) {
   const { send } = useSends();
   const book = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -22,7 +27,7 @@ export function BookForm({ hookup, zone }: { readonly hookup: HookupOfPage; read
       <h2>{hookup.bookedFor ? 'Book another day' : 'Book a day'}</h2>
       <label>
         Day
-        <input type="date" name="day" required />
+        <input type="date" name="day" required min={dateAt(now, zone)} />
       </label>
       <button type="submit" className="act act-strong act-large">
         Book

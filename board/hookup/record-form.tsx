@@ -1,9 +1,9 @@
 import type { FormEvent } from 'react';
+import type { HookupFieldsFragment } from '../api/documents.js';
 import { useSends } from '../sends/sends.js';
-import type { HookupOfPage } from './book-form.js';
 
 /** Records the hookup as it was made. */
-export function RecordForm({ hookup }: { readonly hookup: HookupOfPage }) {
+export function RecordForm({ hookup }: { readonly hookup: HookupFieldsFragment }) {
   const { send } = useSends();
   const record = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();

@@ -33,6 +33,7 @@ export function HeatingSetBlock({
                 .filter(({ ok }) => reading.accepted || !ok)
                 .map(findingWords)
                 .join(' ')}
+              {reading.warnings.length > 0 && <b> Look at: {reading.warnings.join('. ')}.</b>}
             </td>
           </tr>
         ))}

@@ -13,7 +13,7 @@ export function JobJournal({ jobId, zone }: { readonly jobId: string; readonly z
         <tr key={node.id}>
           <th scope="row">{isoWords(node.at, zone)}</th>
           <td>{node.action}</td>
-          <td>{node.person?.name ?? 'the service'}</td>
+          <td>{node.byLink ? `${node.byLink}, by a link` : (node.person?.name ?? 'the service')}</td>
           <td>{node.reason}</td>
         </tr>
       ))}

@@ -11,6 +11,7 @@ import { EntryDesignBlock } from '../design/entry-design-block.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
 import { JobPhotos } from '../photos/job-photos.js';
+import { JobLinksBlock } from '../links/job-links-block.js';
 import { PageLink } from '../routing/page-link.js';
 import { OutcomeList } from '../sends/outcome-list.js';
 import { useSignedIn } from '../session/session.js';
@@ -30,7 +31,7 @@ import './job-page.css';
 
 /** One job on one page: its areas, phases and gates in order, what was measured, and who did what. */
 export function JobPage({ number }: { readonly number: number }) {
-  const { company } = useSignedIn();
+  const { me, company } = useSignedIn();
   const { data, error } = useQuery(JobPageDocument, { number });
   const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
   const design = useQuery(JobDesignDocument, { number }).data?.jobByNumber ?? null;
@@ -64,6 +65,7 @@ export function JobPage({ number }: { readonly number: number }) {
               <HeatingSetBlock key={set.id} set={set} zone={zone} />
             ))}
             {records && <HookupList hookups={records.hookups} />}
+            {me.role === 'office' && <JobLinksBlock number={number} zone={zone} />}
             {job.phases
               .filter((phase) => phase.state === 'waiting' && phase.durationKind === 'work' && places(phase))
               .map((phase) => (

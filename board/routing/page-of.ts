@@ -6,6 +6,7 @@ export type Page =
   | { readonly page: 'job'; readonly number: number }
   | { readonly page: 'design'; readonly number: number }
   | { readonly page: 'hookup'; readonly id: string }
+  | { readonly page: 'sheet' | 'week'; readonly linkId: string }
   | { readonly page: 'unknown' };
 
 /** Which page an address path means. */
@@ -19,6 +20,8 @@ export function pageOf(path: string): Page {
   if (design) return { page: 'design', number: Number(design) };
   const hookup = /^\/hookups\/([\w-]+)$/.exec(path)?.[1];
   if (hookup) return { page: 'hookup', id: hookup };
+  const [, page, linkId] = /^\/(sheet|week)\/([\w-]+)$/.exec(path) ?? [];
+  if (page && linkId) return { page: page as 'sheet' | 'week', linkId };
   return { page: 'unknown' };
 }
 

@@ -45,6 +45,15 @@ export class JournalResolver {
     return entry.personId && this.people.byId(ctx, entry.personId);
   }
 
+  @ResolveField(() => String, {
+    nullable: true,
+    description: 'Name of whoever did it by a signed link; null when none was used.',
+  })
+  byLink(@Parent() { detail }: JournalRow): string | null {
+    const name = (detail as { byLink?: unknown } | null)?.byLink;
+    return typeof name === 'string' ? name : null;
+  }
+
   @ResolveField(() => String, { description: 'What exactly was changed, as JSON text.' })
   detail(@Parent() entry: JournalRow) {
     return JSON.stringify(entry.detail);

@@ -46,8 +46,14 @@ export class Hookup {
   @Field(() => GraphQLISODateTime, { nullable: true, description: 'Day the electrician booked.' })
   readonly bookedFor!: Date | null;
 
+  @Field(() => String, { nullable: true, description: 'Name of whoever booked it.' })
+  readonly bookedBy!: string | null;
+
   @Field(() => GraphQLISODateTime, { nullable: true, description: 'When it was connected.' })
   readonly doneAt!: Date | null;
+
+  @Field(() => String, { nullable: true, description: 'Name of whoever recorded it.' })
+  readonly doneBy!: string | null;
 
   @Field(() => GraphQLISODateTime, { nullable: true, description: 'Since when energising is allowed.' })
   readonly energiseAllowedAt!: Date | null;

@@ -6,6 +6,7 @@ import {
   LimitExceeded,
   ReadingMissing,
 } from '../inspections/inspections.face.js';
+import { DesignBroken } from '../phases/gates.face.js';
 import { BeforePredecessor, PredecessorUnfinished, WrongState } from '../phases/phases.face.js';
 import { outcomeUnion } from '../platform/outcomes/outcome-union.js';
 import { NeedsMissing } from './errors/needs-missing.js';
@@ -27,6 +28,7 @@ export const RecordHookupOutcome = outcomeUnion('RecordHookupOutcome', HookupCha
   WrongState,
   NeedsMissing,
   LimitExceeded,
+  DesignBroken,
   PredecessorUnfinished,
   BeforePredecessor,
   InspectionOutstanding,

@@ -7,6 +7,7 @@ import {
   JobHookupsResolver,
 } from './hookups.resolver.js';
 import { HookupsService } from './hookups.service.js';
+import { HookupSheetResolver } from './sheet/hookup-sheet.resolver.js';
 import { ReadinessStep } from './readiness/readiness.step.js';
 
 /** Hookups, and the step after every change that tells when they are ready. */
@@ -15,6 +16,7 @@ import { ReadinessStep } from './readiness/readiness.step.js';
     HeatingSetHookupResolver,
     HookupChangedResolver,
     HookupReader,
+    HookupSheetResolver,
     HookupsResolver,
     HookupsService,
     JobHookupsResolver,

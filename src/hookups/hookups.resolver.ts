@@ -26,6 +26,7 @@ import {
 } from './hookup.outcomes.js';
 import { HookupReader } from './hookup-reader.js';
 import { HookupsService } from './hookups.service.js';
+import { leadsPass } from './leads-pass.js';
 import { Need } from './need.model.js';
 
 const INPUT = { description: 'What is asked for or was done.' };
@@ -84,6 +85,15 @@ export class HookupsResolver {
   @ResolveField(() => [Need], { description: 'What must be met before the set may be energised.' })
   async energisingNeeds(@Ctx() ctx: Context, @Parent() row: HookupRow) {
     return (await this.reader.needs(ctx, row)).energising;
+  }
+
+  @ResolveField(() => String, {
+    nullable: true,
+    description: 'Where the leads come through the wall; null where no plan of the entry was drawn.',
+  })
+  async leadsPass(@Ctx() ctx: Context, @Parent() row: HookupRow): Promise<string | null> {
+    const job = await this.jobs.byId(ctx, row.jobId);
+    return job && leadsPass(job);
   }
 
   @ResolveField(() => Circuit, { description: 'The circuit that the label asks for.' })

@@ -5,12 +5,14 @@ import { CONFIG, type Config } from '../platform/config/config.js';
 import { Database, type Transaction } from '../platform/database/database.js';
 import { faultPoint } from '../platform/faults/fault-point.js';
 import { MOST_ATTEMPTS } from '../platform/queue/retry-delay.js';
-import { isFinalRefusal, Mailer, NO_MAIL_SERVER } from './mailer.js';
+import { type MailedLink, MailedLinks } from '../signed-links/signed-links.face.js';
+import { isFinalRefusal, Mailer, NO_MAIL_SERVER, wasRefused } from './mailer.js';
 import { messageIdOf, threadOf } from './message-id.js';
 import { notBefore } from './not-before.js';
 import { NoticeKinds } from './notice-kinds.js';
 import { renderHtml } from './render-html.js';
 import { renderText } from './render-text.js';
+import type { Message } from './message.js';
 import { storedOf } from './stored-notice.js';
 
 const SENDING_MILLISECONDS = 90_000;
@@ -31,6 +33,7 @@ export class DeliverySender {
     private readonly clock: Clock,
     private readonly kinds: NoticeKinds,
     private readonly mailer: Mailer,
+    private readonly links: MailedLinks,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -66,6 +69,8 @@ export class DeliverySender {
     if (quiet) return { notBefore: quiet };
     if (!this.mailer.isSet) return { error: NO_MAIL_SERVER };
     const attempts = row.attempts + 1;
+    const link = await this.signedLink(row, message);
+    const sent = link ? { ...message, link: { ...message.link, path: link.path } } : message;
     try {
       const { origin } = this.config;
       const providerId = await this.mailer.send({
@@ -74,12 +79,14 @@ export class DeliverySender {
         thread: notice.jobId && threadOf(notice.jobId, origin),
         to: { name: recipient.name, address: recipient.email },
         subject: message.subject,
-        text: renderText(message, recipient.zone, origin),
-        html: renderHtml(message, recipient.zone, origin),
+        text: renderText(sent, recipient.zone, origin),
+        html: renderHtml(sent, recipient.zone, origin),
       });
       await faultPoint('after-provider-answered');
       return { state: 'sent', attempts, sentAt: this.clock.now(), providerId, error: null, notBefore: null };
     } catch (error) {
+      // Where no answer came, the message may be with its recipient all the same.
+      if (wasRefused(error)) await link?.forget();
       const failed = isFinalRefusal(error) || attempts >= MOST_ATTEMPTS;
       return {
         ...(failed ? { state: 'failed' as const } : {}),
@@ -87,6 +94,15 @@ export class DeliverySender {
         error: error instanceof Error ? error.message : String(error),
       };
     }
+  }
+
+  /** The link that this message carries for an electrician, who needs no account to use it; null for anybody else. */
+  private async signedLink(
+    { notice, recipient }: DeliveryRow,
+    { link }: Message,
+  ): Promise<MailedLink | null> {
+    if (!link.signed || !notice.jobId || recipient.role !== 'electrician') return null;
+    return this.links.make(notice.jobId, link.signed, recipient);
   }
 }
 

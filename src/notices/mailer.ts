@@ -73,3 +73,9 @@ export function isFinalRefusal(error: unknown): boolean {
     (code === 'EENVELOPE' || code === 'EMESSAGE') && typeof responseCode === 'number' && responseCode >= 500
   );
 }
+
+/** Whether the message certainly did not get through: the server said so, or was never reached. */
+export function wasRefused(error: unknown): boolean {
+  const { responseCode, command } = error as { responseCode?: unknown; command?: unknown };
+  return typeof responseCode === 'number' || command === 'CONN';
+}

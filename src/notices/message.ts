@@ -1,3 +1,5 @@
+import type { LinkPurpose } from '../generated/prisma/client.js';
+
 /** A value of a message: plain text, or an instant that is shown in the recipient's zone. */
 export type Shown = string | { readonly at: string };
 
@@ -22,7 +24,12 @@ export interface Message {
   /** What can hurt someone; shown apart. */
   readonly cautions: readonly string[];
   /** Where to go on: words and the path on the service. */
-  readonly link: { readonly words: string; readonly path: string };
+  readonly link: {
+    readonly words: string;
+    readonly path: string;
+    /** An electrician gets a signed link of this purpose in its place, and needs no account. */
+    readonly signed?: LinkPurpose;
+  };
 }
 
 const formats = new Map<string, Intl.DateTimeFormat>();

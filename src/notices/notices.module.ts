@@ -1,4 +1,5 @@
 import { Module, type OnModuleInit } from '@nestjs/common';
+import { MailedLinksModule } from '../signed-links/mailed-links.module.js';
 import { Announcer } from './announcer.js';
 import { DeliveriesResolver } from './deliveries.resolver.js';
 import { DeliverySender } from './delivery-sender.js';
@@ -16,6 +17,7 @@ import { NoticesService } from './notices.service.js';
 
 /** Messages to people: what they say, whom they go to, and sending them. */
 @Module({
+  imports: [MailedLinksModule],
   providers: [
     Announcer,
     DeliveriesResolver,

@@ -1,17 +1,5 @@
+import { escapeHtml } from '../platform/web/escape-html.js';
 import { type Message, shownIn } from './message.js';
-
-const ENTITIES: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-/** Text that stands for itself inside HTML. */
-export function escapeHtml(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
-}
 
 const list = (items: readonly string[]): string =>
   `<ul>${items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul>`;

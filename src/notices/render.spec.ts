@@ -1,7 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
 import { type Message, shownIn } from './message.js';
 import { messageIdOf, threadOf } from './message-id.js';
-import { escapeHtml, renderHtml } from './render-html.js';
+import { escapeHtml } from '../platform/web/escape-html.js';
+import { renderHtml } from './render-html.js';
 import { renderText } from './render-text.js';
 
 const message: Message = {

@@ -1,12 +1,23 @@
 import type DataLoader from 'dataloader';
-import type { Role } from '../generated/prisma/client.js';
+import type { LinkPurpose, Role } from '../generated/prisma/client.js';
 
-/** Who is acting: a signed-in person of one company. */
+/** What a signed link lets its holder reach: of one job, what it names. */
+export interface LinkScope {
+  readonly id: string;
+  readonly purpose: LinkPurpose;
+  readonly jobId: string;
+  /** Fields of the API that it may ask for, each as `Type.field`. */
+  readonly reach: ReadonlySet<string>;
+}
+
+/** Who is acting: a signed-in person of one company, or the holder of a signed link. */
 export interface Actor {
   readonly companyId: string;
   readonly personId: string;
   readonly role: Role;
   readonly name: string;
+  /** Set when a signed link stands in for signing in; `personId` is then empty unless it was made for a person. */
+  readonly link?: LinkScope;
 }
 
 /** What every service gets first: who acts, and the request's own batches. One per request. */

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from '@jest/globals';
 import type { Delivery } from '../../src/generated/prisma/client.js';
 import { DeliverySender } from '../../src/notices/delivery-sender.js';
@@ -42,6 +43,7 @@ const ready = () => bench.change(house.company, (change) => becomeReady(change, 
 const withdraw = () => bench.change(house.company, (change) => loseNeed(change, bare.hookup.id));
 const deliveries = (): Promise<Delivery[]> =>
   bench.database.delivery.findMany({ where: { companyId: house.company.id }, orderBy: { id: 'asc' } });
+const links = () => bench.database.signedLink.findMany({ where: { companyId: house.company.id } });
 const undone = () => bench.database.outbox.count({ where: { companyId: house.company.id, doneAt: null } });
 
 /** Waits until the outbox is worked off and every delivery is in one of the states. */
@@ -88,12 +90,38 @@ describe('the hookup notice', () => {
       'de-energise, lock, verify',
       'not shock protection for people',
       "Energise only after the set's stated cure",
-      `http://flagway.example.test/hookups/${bare.hookup.id}`,
     ]) {
       expect(message?.text).toContain(text);
     }
-    expect(message?.html).toContain(`href="http://flagway.example.test/hookups/${bare.hookup.id}"`);
+    const [address = '', token = ''] =
+      /http:\/\/flagway\.example\.test\/links\/([\w-]{43})/.exec(message?.text ?? '') ?? [];
+    expect(message?.html).toContain(`href="${address}"`);
+    // The link is the recipient's own, to the sheet of this job, and its token is kept nowhere.
+    expect(await links()).toEqual([
+      expect.objectContaining({
+        jobId: bare.job.id,
+        purpose: 'hookup',
+        personId: house.people.electrician.id,
+        recipient: house.people.electrician.name,
+        tokenHash: createHash('sha256').update(token).digest('hex'),
+        expiresAt: new Date('2031-03-07T14:00:00Z'),
+      }),
+    ]);
+    expect(JSON.stringify(await bench.database.notice.findMany())).not.toContain(token);
     expect(message?.html).toContain('shock protection');
+  });
+
+  test('leaves no link behind of a message that the server refused', async () => {
+    mail.refuseNext(1);
+    await ready();
+    await until('the message was refused once', async () =>
+      (await deliveries()).some(({ attempts }) => attempts === 1),
+    );
+    expect(await links()).toEqual([]);
+    await bench.database.delivery.updateMany({
+      where: { companyId: house.company.id },
+      data: { state: 'failed' },
+    });
   });
 
   test('goes to the electrician of the hookup when one is set', async () => {

@@ -73,6 +73,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
       addedAt: new Date('2031-01-06T13:00:00Z'),
     },
   });
+  await must(office, 'makeSignedLink', { jobId: job.id, purpose: 'hookup', recipient: 'Dana Quill' });
   const id = async (row: Promise<{ id: string }>): Promise<string> => (await row).id;
   const set = await id(db.heatingSet.findFirstOrThrow({ where }));
   return {
@@ -98,6 +99,7 @@ export async function makeWholeCompany(service: TestService, name: string): Prom
     improvementId: await id(db.improvement.findFirstOrThrow({ where })),
     proposedMoveId: await id(db.proposedMove.findFirstOrThrow({ where })),
     photoId: photo.id,
+    signedLinkId: await id(db.signedLink.findFirstOrThrow({ where })),
     loggerId: await id(db.logger.findFirstOrThrow({ where })),
     heatingSetId: set,
     hookupId: await id(db.hookup.findFirstOrThrow({ where })),

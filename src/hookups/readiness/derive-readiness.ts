@@ -45,7 +45,7 @@ async function withdraw(change: Change, hookup: Hookup, needs: HookupNeeds): Pro
   const { readyCount } = hookup;
   await change.tx.hookup.update({
     where: { id: hookup.id },
-    data: { state: 'waiting', readyAt: null, bookedFor: null, revision: { increment: 1 } },
+    data: { state: 'waiting', readyAt: null, bookedFor: null, bookedBy: null, revision: { increment: 1 } },
   });
   const missing = needs.hookup.filter(({ met }) => !met).map(({ id }) => id);
   record(change, hookup, 'hookup withdrawn', { readyCount, missing });

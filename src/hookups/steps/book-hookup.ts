@@ -18,10 +18,17 @@ export async function bookHookup(change: Change, input: BookHookupInput): Promis
   // A day may be given by its first instant, so today counts as a day ahead.
   if (input.day.getTime() <= change.now.getTime() - DAY_MS)
     refuseInput('day', `${input.day.toISOString()} is past; choose today or a day ahead.`);
-  const electrician = change.ctx.role === 'electrician' ? { electricianId: change.ctx.personId } : {};
+  const { role, personId, name } = change.ctx;
+  const electrician = role === 'electrician' && personId ? { electricianId: personId } : {};
   await change.tx.hookup.update({
     where: { id: hookup.id },
-    data: { state: 'booked', bookedFor: input.day, ...electrician, revision: { increment: 1 } },
+    data: {
+      state: 'booked',
+      bookedFor: input.day,
+      bookedBy: name,
+      ...electrician,
+      revision: { increment: 1 },
+    },
   });
   change.record({
     action: 'hookup booked',

@@ -15,7 +15,7 @@ export async function demandHookup(
   input: { readonly hookupId: string; readonly revision?: number | null },
 ): Promise<SteppingHookup> {
   const found = await change.tx.hookup.findFirst({
-    where: companyRow(change, input.hookupId),
+    where: { ...companyRow(change, input.hookupId), ...ofLink(change) },
     include: { heatingSet: true, phase: true, job: true },
   });
   const hookup = demandFound(found, 'hookup');
@@ -26,6 +26,9 @@ export async function demandHookup(
     );
   return hookup;
 }
+
+/** A hookup of another job is missing to the holder of a signed link. */
+const ofLink = ({ ctx: { link } }: Change) => (link ? { jobId: link.jobId } : {});
 
 /** @throws Refused with WrongState when the hookup is recorded already. */
 export function demandNotDone({ state, heatingSet }: SteppingHookup): void {

@@ -27,7 +27,14 @@ export async function recordHookup(change: Change, input: RecordHookupInput): Pr
   const record = { breakerAmperes, disconnect, groundFault, note: input.note?.trim() || null };
   await change.tx.hookup.update({
     where: { id: hookup.id },
-    data: { state: 'done', doneAt: at, doneById: change.ctx.personId, record, revision: { increment: 1 } },
+    data: {
+      state: 'done',
+      doneAt: at,
+      doneById: change.ctx.personId || null,
+      doneBy: change.ctx.name,
+      record,
+      revision: { increment: 1 },
+    },
   });
   change.record({
     action: 'hookup recorded',

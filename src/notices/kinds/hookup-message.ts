@@ -34,7 +34,7 @@ export function readingLines({ heatingSet }: HookupFacts): string[] {
   });
 }
 
-/** The link to the hookup, where a day is booked and the connection recorded. */
+/** The link to the hookup, where a day is booked and the connection recorded; signed for the electrician. */
 export function hookupLink(hookup: HookupFacts, words: string) {
-  return { words, path: `/hookups/${hookup.id}` };
+  return { words, path: `/hookups/${hookup.id}`, signed: 'hookup' } as const;
 }

@@ -127,7 +127,7 @@ export class ChangeRunner {
         action: line.action,
         subjectType: line.subjectType,
         subjectId: line.subjectId,
-        detail: line.detail ?? {},
+        detail: { ...line.detail, ...byLink(change.ctx) },
         reason: line.reason ?? null,
       })),
     });
@@ -149,11 +149,12 @@ export class ChangeRunner {
     return earlier.answer as Done;
   }
 
-  private keyRow({ companyId, personId }: Context, { operation, input }: ChangeRequest) {
+  private keyRow(ctx: Context, { operation, input }: ChangeRequest) {
+    const { companyId } = ctx;
     const { clientKey, fromOutbox: _, ...rest } = input;
     return {
       companyId,
-      personId,
+      personId: keeperOf(ctx),
       key: clientKey,
       operation,
       fingerprint: fingerprint({ operation, input: rest }),
@@ -166,11 +167,17 @@ function keyOf(ctx: Context, request: ChangeRequest) {
   return {
     companyId_personId_key: {
       companyId: ctx.companyId,
-      personId: ctx.personId,
+      personId: keeperOf(ctx),
       key: request.input.clientKey,
     },
   };
 }
+
+/** Whose keys these are: the person's, or those of the signed link, which may be in the hands of nobody we know. */
+const keeperOf = (ctx: Context): string => ctx.link?.id ?? ctx.personId;
+
+/** What the journal says of who acted, where a signed link did. */
+const byLink = ({ link, name }: Context) => (link ? { byLink: name } : {});
 
 /** Names the company to the database and waits for its turn: the changes of one company run one after the other. */
 async function enter(tx: Transaction, companyId: string): Promise<void> {

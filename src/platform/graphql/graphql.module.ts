@@ -5,8 +5,11 @@ import { GraphQLModule } from '@nestjs/graphql';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { contextOf } from '../context.js';
 import { Authenticator } from './authenticator.js';
+import { CodedError } from './coded-error.js';
+import { demandReach } from './demand-reach.js';
 import { formatError, singleErrors, statusOf } from './error-formatter.js';
 import { documentLimits } from './limits.js';
+import { LinkAuthenticator } from './link-authenticator.js';
 import type { RequestContext } from './request-context.js';
 import { SignedInGuard } from './signed-in.guard.js';
 import './strict-date-time.js';
@@ -16,8 +19,8 @@ import './strict-date-time.js';
   imports: [
     GraphQLModule.forRootAsync<MercuriusDriverConfig>({
       driver: MercuriusDriver,
-      inject: [Authenticator],
-      useFactory: (authenticator: Authenticator) => ({
+      inject: [Authenticator, LinkAuthenticator],
+      useFactory: (authenticator: Authenticator, links: LinkAuthenticator) => ({
         path: '/graphql',
         autoSchemaFile: true,
         sortSchema: true,
@@ -26,8 +29,15 @@ import './strict-date-time.js';
         subscription: false,
         validationRules: [...documentLimits],
         context: async (request: FastifyRequest, reply: FastifyReply): Promise<RequestContext> => {
-          const actor = await authenticator.actorOfRequest(request);
+          const holder = await links.holderOfRequest(request);
+          if (holder instanceof CodedError) return { request, reply, ctx: null, closed: holder };
+          const actor = holder ?? (await authenticator.actorOfRequest(request));
           return { request, reply, ctx: actor && contextOf(actor, String(request.id)) };
+        },
+        hooks: {
+          preExecution: (schema, document, context) => {
+            demandReach(schema, document, context as unknown as RequestContext);
+          },
         },
         errorFormatter: (execution, context) => ({
           statusCode: statusOf(execution.errors ?? []),

@@ -3,12 +3,15 @@ import { GqlExecutionContext } from '@nestjs/graphql';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Role } from '../../generated/prisma/client.js';
 import type { Context } from '../context.js';
+import type { CodedError } from './coded-error.js';
 
 /** What mercurius hands to every resolver. `ctx` is null while nobody is signed in. */
 export interface RequestContext {
   readonly request: FastifyRequest | null;
   readonly reply: FastifyReply | null;
   readonly ctx: Context | null;
+  /** Why a signed link that was named opens nothing; then nothing is answered, open fields neither. */
+  readonly closed?: CodedError | null;
 }
 
 /** Parameter decorator: the service context of the signed-in person. */

@@ -5,7 +5,16 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyReply } from 'fastify';
 
 /** Pages of the client; each is answered with the one built document. */
-const PAGES = ['/', '/site', '/jobs/:number', '/jobs/:number/design', '/hookups/:id', '/sign-in'];
+const PAGES = [
+  '/',
+  '/site',
+  '/jobs/:number',
+  '/jobs/:number/design',
+  '/hookups/:id',
+  '/sheet/:id',
+  '/week/:id',
+  '/sign-in',
+];
 
 const SECURITY_HEADERS = {
   'content-security-policy':

@@ -1,0 +1,4 @@
+/* What other features may use of signed links. */
+export { type MailedLink, MailedLinks } from './mailed-links.js';
+export { SheetHead } from './sheet-head.model.js';
+export { demandLink, SheetHeads } from './sheet-heads.js';
