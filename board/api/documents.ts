@@ -3293,73 +3293,6 @@ export type EntryDesignQuery = {
   } | null;
 };
 
-export type HookupFieldsFragment = {
-  readonly id: string;
-  readonly state: HookupState;
-  readonly coldLeadThrough: boolean;
-  readonly coldLeadFreeInches: number | null;
-  readonly sensorThrough: boolean;
-  readonly leadsLabelled: boolean;
-  readonly leadsPass: string | null;
-  readonly readyAt: string | null;
-  readonly bookedFor: string | null;
-  readonly bookedBy: string | null;
-  readonly doneAt: string | null;
-  readonly doneBy: string | null;
-  readonly energiseAllowedAt: string | null;
-  readonly energisedAt: string | null;
-  readonly cautions: ReadonlyArray<string>;
-  readonly revision: number;
-  readonly needs: ReadonlyArray<{ readonly id: string; readonly met: boolean; readonly text: string }>;
-  readonly energisingNeeds: ReadonlyArray<{
-    readonly id: string;
-    readonly met: boolean;
-    readonly text: string;
-  }>;
-  readonly circuit: {
-    readonly watts: number;
-    readonly volts: number;
-    readonly amperes: number;
-    readonly breakerAmperes: number | null;
-    readonly text: string;
-    readonly source: string;
-  };
-  readonly heatingSet: {
-    readonly id: string;
-    readonly name: string;
-    readonly watts: number;
-    readonly volts: number;
-    readonly ohms: number;
-    readonly labelTempF: number;
-    readonly heatedFeet: number;
-    readonly coldLeadFeet: number;
-    readonly cureDays: number;
-    readonly receivedAt: string | null;
-    readonly areas: ReadonlyArray<{ readonly id: string; readonly name: string }>;
-    readonly readings: ReadonlyArray<{
-      readonly id: string;
-      readonly stage: ReadingStage;
-      readonly at: string;
-      readonly ohms: number;
-      readonly megaohms: number;
-      readonly testVolts: number;
-      readonly cableTempF: number;
-      readonly accepted: boolean;
-      readonly warnings: ReadonlyArray<string>;
-      readonly area: { readonly id: string; readonly name: string } | null;
-      readonly findings: ReadonlyArray<{
-        readonly ok: boolean;
-        readonly text: string;
-        readonly measured: string;
-        readonly limit: string;
-        readonly mark: string;
-        readonly source: string;
-        readonly caution: string | null;
-      }>;
-    }>;
-  };
-};
-
 export type HookupPageQueryVariables = Exact<{
   id: Scalars['ID']['input'];
 }>;
@@ -3382,13 +3315,6 @@ export type HookupPageQuery = {
     readonly energisedAt: string | null;
     readonly cautions: ReadonlyArray<string>;
     readonly revision: number;
-    readonly electrician: { readonly id: string; readonly name: string } | null;
-    readonly job: {
-      readonly id: string;
-      readonly number: number;
-      readonly name: string;
-      readonly site: { readonly id: string; readonly address: string; readonly town: string };
-    };
     readonly needs: ReadonlyArray<{ readonly id: string; readonly met: boolean; readonly text: string }>;
     readonly energisingNeeds: ReadonlyArray<{
       readonly id: string;
@@ -3436,6 +3362,13 @@ export type HookupPageQuery = {
           readonly caution: string | null;
         }>;
       }>;
+    };
+    readonly electrician: { readonly id: string; readonly name: string } | null;
+    readonly job: {
+      readonly id: string;
+      readonly number: number;
+      readonly name: string;
+      readonly site: { readonly id: string; readonly address: string; readonly town: string };
     };
   } | null;
 };
@@ -4658,6 +4591,20 @@ export const WindowFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'WindowFields' },
 ) as unknown as TypedDocumentString<WindowFieldsFragment, unknown>;
+export const FindingFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+    `,
+  { fragmentName: 'FindingFields' },
+) as unknown as TypedDocumentString<FindingFieldsFragment, unknown>;
 export const RefusalFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment RefusalFields on Refusal {
@@ -4816,20 +4763,6 @@ export const BranchFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'BranchFields' },
 ) as unknown as TypedDocumentString<BranchFieldsFragment, unknown>;
-export const FindingFieldsFragmentDoc = new TypedDocumentString(
-  `
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-    `,
-  { fragmentName: 'FindingFields' },
-) as unknown as TypedDocumentString<FindingFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment HeatingSetFields on HeatingSet {
@@ -4862,107 +4795,19 @@ export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
       name
     }
     findings {
-      ...FindingFields
+      ok
+      text
+      measured
+      limit
+      mark
+      source
+      caution
     }
   }
 }
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}`,
+    `,
   { fragmentName: 'HeatingSetFields' },
 ) as unknown as TypedDocumentString<HeatingSetFieldsFragment, unknown>;
-export const HookupFieldsFragmentDoc = new TypedDocumentString(
-  `
-    fragment HookupFields on Hookup {
-  id
-  state
-  coldLeadThrough
-  coldLeadFreeInches
-  sensorThrough
-  leadsLabelled
-  leadsPass
-  readyAt
-  bookedFor
-  bookedBy
-  doneAt
-  doneBy
-  energiseAllowedAt
-  energisedAt
-  cautions
-  revision
-  needs {
-    id
-    met
-    text
-  }
-  energisingNeeds {
-    id
-    met
-    text
-  }
-  circuit {
-    watts
-    volts
-    amperes
-    breakerAmperes
-    text
-    source
-  }
-  heatingSet {
-    ...HeatingSetFields
-  }
-}
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-fragment HeatingSetFields on HeatingSet {
-  id
-  name
-  watts
-  volts
-  ohms
-  labelTempF
-  heatedFeet
-  coldLeadFeet
-  cureDays
-  receivedAt
-  areas {
-    id
-    name
-  }
-  readings {
-    id
-    stage
-    at
-    ohms
-    megaohms
-    testVolts
-    cableTempF
-    accepted
-    warnings
-    area {
-      id
-      name
-    }
-    findings {
-      ...FindingFields
-    }
-  }
-}`,
-  { fragmentName: 'HookupFields' },
-) as unknown as TypedDocumentString<HookupFieldsFragment, unknown>;
 export const PhotoFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment PhotoFields on Photo {
@@ -6273,7 +6118,43 @@ export const EntryDesignDocument = new TypedDocumentString(`
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
   hookup(id: $id) {
-    ...HookupFields
+    id
+    state
+    coldLeadThrough
+    coldLeadFreeInches
+    sensorThrough
+    leadsLabelled
+    leadsPass
+    readyAt
+    bookedFor
+    bookedBy
+    doneAt
+    doneBy
+    energiseAllowedAt
+    energisedAt
+    cautions
+    revision
+    needs {
+      id
+      met
+      text
+    }
+    energisingNeeds {
+      id
+      met
+      text
+    }
+    circuit {
+      watts
+      volts
+      amperes
+      breakerAmperes
+      text
+      source
+    }
+    heatingSet {
+      ...HeatingSetFields
+    }
     electrician {
       id
       name
@@ -6290,55 +6171,7 @@ export const HookupPageDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-fragment HookupFields on Hookup {
-  id
-  state
-  coldLeadThrough
-  coldLeadFreeInches
-  sensorThrough
-  leadsLabelled
-  leadsPass
-  readyAt
-  bookedFor
-  bookedBy
-  doneAt
-  doneBy
-  energiseAllowedAt
-  energisedAt
-  cautions
-  revision
-  needs {
-    id
-    met
-    text
-  }
-  energisingNeeds {
-    id
-    met
-    text
-  }
-  circuit {
-    watts
-    volts
-    amperes
-    breakerAmperes
-    text
-    source
-  }
-  heatingSet {
-    ...HeatingSetFields
-  }
-}
-fragment HeatingSetFields on HeatingSet {
+    fragment HeatingSetFields on HeatingSet {
   id
   name
   watts
@@ -6368,7 +6201,13 @@ fragment HeatingSetFields on HeatingSet {
       name
     }
     findings {
-      ...FindingFields
+      ok
+      text
+      measured
+      limit
+      mark
+      source
+      caution
     }
   }
 }`) as unknown as TypedDocumentString<HookupPageQuery, HookupPageQueryVariables>;
@@ -6617,16 +6456,7 @@ export const JobRecordsDocument = new TypedDocumentString(`
     }
   }
 }
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-fragment HeatingSetFields on HeatingSet {
+    fragment HeatingSetFields on HeatingSet {
   id
   name
   watts
@@ -6656,7 +6486,13 @@ fragment HeatingSetFields on HeatingSet {
       name
     }
     findings {
-      ...FindingFields
+      ok
+      text
+      measured
+      limit
+      mark
+      source
+      caution
     }
   }
 }`) as unknown as TypedDocumentString<JobRecordsQuery, JobRecordsQueryVariables>;
@@ -7089,59 +6925,47 @@ export const HookupSheetDocument = new TypedDocumentString(`
       jobNumber
     }
     hookups {
-      ...HookupFields
+      id
+      state
+      coldLeadThrough
+      coldLeadFreeInches
+      sensorThrough
+      leadsLabelled
+      leadsPass
+      readyAt
+      bookedFor
+      bookedBy
+      doneAt
+      doneBy
+      energiseAllowedAt
+      energisedAt
+      cautions
+      revision
+      needs {
+        id
+        met
+        text
+      }
+      energisingNeeds {
+        id
+        met
+        text
+      }
+      circuit {
+        watts
+        volts
+        amperes
+        breakerAmperes
+        text
+        source
+      }
+      heatingSet {
+        ...HeatingSetFields
+      }
     }
   }
 }
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-fragment HookupFields on Hookup {
-  id
-  state
-  coldLeadThrough
-  coldLeadFreeInches
-  sensorThrough
-  leadsLabelled
-  leadsPass
-  readyAt
-  bookedFor
-  bookedBy
-  doneAt
-  doneBy
-  energiseAllowedAt
-  energisedAt
-  cautions
-  revision
-  needs {
-    id
-    met
-    text
-  }
-  energisingNeeds {
-    id
-    met
-    text
-  }
-  circuit {
-    watts
-    volts
-    amperes
-    breakerAmperes
-    text
-    source
-  }
-  heatingSet {
-    ...HeatingSetFields
-  }
-}
-fragment HeatingSetFields on HeatingSet {
+    fragment HeatingSetFields on HeatingSet {
   id
   name
   watts
@@ -7171,7 +6995,13 @@ fragment HeatingSetFields on HeatingSet {
       name
     }
     findings {
-      ...FindingFields
+      ok
+      text
+      measured
+      limit
+      mark
+      source
+      caution
     }
   }
 }

@@ -1,10 +1,10 @@
 import type { FormEvent } from 'react';
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 import { dateAt, momentAt } from '../time/zone-days.js';
 import { useSends } from '../sends/sends.js';
 
 interface BookFormProps {
-  readonly hookup: HookupFieldsFragment;
+  readonly hookup: HookupOfSheet;
   readonly zone: string;
   /** The moment by the clock of the service. */
   readonly now: number;

@@ -1,7 +1,7 @@
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 
 /** The circuit that the label asks for, as figures and in words. */
-export function CircuitBlock({ circuit }: { readonly circuit: HookupFieldsFragment['circuit'] }) {
+export function CircuitBlock({ circuit }: { readonly circuit: HookupOfSheet['circuit'] }) {
   const { watts, volts, amperes, breakerAmperes, text, source } = circuit;
   const figures = [
     ['Power', `${watts} W`],

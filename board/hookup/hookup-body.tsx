@@ -1,4 +1,4 @@
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 import { HeatingSetBlock } from '../job/heating-set-block.js';
 import { BookForm } from './book-form.js';
 import { CircuitBlock } from './circuit-block.js';
@@ -9,7 +9,7 @@ import { RecordForm } from './record-form.js';
 import { standing } from './standing.js';
 
 interface HookupBodyProps {
-  readonly hookup: HookupFieldsFragment;
+  readonly hookup: HookupOfSheet;
   readonly zone: string;
   /** The moment by the clock of the service. */
   readonly now: number;

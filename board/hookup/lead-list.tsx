@@ -1,7 +1,7 @@
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 
 /** How the leads stand, one line each, and where they come through. */
-export function LeadList({ hookup }: { readonly hookup: HookupFieldsFragment }) {
+export function LeadList({ hookup }: { readonly hookup: HookupOfSheet }) {
   const { coldLeadThrough, coldLeadFreeInches, sensorThrough, leadsLabelled, leadsPass, heatingSet } = hookup;
   const rows = [
     { name: 'Sensor lead', ready: sensorThrough, words: 'through the wall' },

@@ -1,9 +1,9 @@
 import type { FormEvent } from 'react';
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 import { useSends } from '../sends/sends.js';
 
 /** Records the hookup as it was made. */
-export function RecordForm({ hookup }: { readonly hookup: HookupFieldsFragment }) {
+export function RecordForm({ hookup }: { readonly hookup: HookupOfSheet }) {
   const { send } = useSends();
   const record = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();

@@ -1,8 +1,8 @@
-import type { HookupFieldsFragment } from '../api/documents.js';
+import type { HookupOfSheet } from './hookup-of-sheet.js';
 import { dayWords, isoWords } from '../time/moment-words.js';
 
 type Facts = Pick<
-  HookupFieldsFragment,
+  HookupOfSheet,
   'state' | 'needs' | 'bookedFor' | 'bookedBy' | 'doneAt' | 'doneBy' | 'energisedAt'
 >;
 

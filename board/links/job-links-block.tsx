@@ -14,7 +14,7 @@ export function JobLinksBlock({ number, zone }: { readonly number: number; reado
   if (error) return <p className="fault">{error.message}</p>;
   if (!job) return null;
   return (
-    <section aria-label="Links for people without an account">
+    <div className="job-links">
       <Sheet
         title="Links for people without an account"
         heads={['For', 'What it opens', 'State', 'Last opened', 'Made by', '']}
@@ -53,6 +53,6 @@ export function JobLinksBlock({ number, zone }: { readonly number: number; reado
         )}
       </Sheet>
       <LinkForm jobId={job.id} ownerName={job.ownerName} made={reload} />
-    </section>
+    </div>
   );
 }

@@ -13,6 +13,13 @@ import {
   isUnionType,
 } from 'graphql';
 import WebSocket from 'ws';
+import {
+  BookHookupDocument,
+  HookupPageDocument,
+  HookupSheetDocument,
+  OwnerWeekDocument,
+  RecordHookupDocument,
+} from '../../board/api/documents.js';
 import { COMMON_PRACTICE } from '../../shared/entry/source.js';
 import type { LinkPurpose, Prisma } from '../../src/generated/prisma/client.js';
 import { schemaFilePath } from '../../src/platform/graphql/schema-file.js';
@@ -214,6 +221,31 @@ describe('the holder of a link', () => {
         });
       }
     });
+  });
+
+  it('is answered the very documents of its page', async () => {
+    const answer = await electrician.ask(String(HookupSheetDocument));
+    expect(answer.errors).toBeUndefined();
+    const owner = await (await holder('ownerWeek')).ask(String(OwnerWeekDocument));
+    expect(owner.errors).toBeUndefined();
+    const signedIn = await entry.job.office.ask(String(HookupPageDocument), { id: entry.hookup.id });
+    expect(signedIn.errors).toBeUndefined();
+    const answers = [
+      await electrician.ask(String(BookHookupDocument), {
+        input: { clientKey: randomUUID(), hookupId: entry.hookup.id, day: NOW },
+      }),
+      await electrician.ask(String(RecordHookupDocument), {
+        input: {
+          clientKey: randomUUID(),
+          hookupId: entry.hookup.id,
+          breakerAmperes: 20,
+          disconnect: true,
+          groundFault: true,
+        },
+      }),
+    ];
+    for (const { data, errors } of answers)
+      expect({ data, errors }).toMatchObject({ data: { outcome: { code: 'NeedsMissing' } } });
   });
 
   it('cannot listen to changes', async () => {

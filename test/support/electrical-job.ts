@@ -31,7 +31,9 @@ export interface ElectricalJob {
 const LEADS = { coldLeadThrough: true, coldLeadFreeInches: 9, sensorThrough: true, leadsLabelled: true };
 
 /** Makes the job; nothing of it is tested or through the wall yet. */
-export async function electricalJob(service: TestService): Promise<ElectricalJob> {
+export async function electricalJob(
+  service: Pick<TestService, 'database' | 'signIn'>,
+): Promise<ElectricalJob> {
   const job = await RunningJob.make(service);
   const { database } = service;
   const set = await job.heatingSet({ cureDays: 7 });

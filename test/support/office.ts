@@ -14,7 +14,10 @@ export interface Office extends TestCompany {
 }
 
 /** Makes a company with people and enters what a job needs, through the API. */
-export async function makeOffice(service: TestService, name = 'Larkspur Entries'): Promise<Office> {
+export async function makeOffice(
+  service: Pick<TestService, 'database' | 'signIn'>,
+  name = 'Larkspur Entries',
+): Promise<Office> {
   const made = await makeCompany(service.database, name);
   const client = await service.signIn(made.people.office.email, TEST_PASSWORD);
   const authorityId = await enterDemoCompany(client);

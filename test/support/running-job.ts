@@ -60,7 +60,10 @@ export class RunningJob {
     readonly labour: Crew,
   ) {}
 
-  static async make(service: TestService, name = `Company ${randomUUID()}`): Promise<RunningJob> {
+  static async make(
+    service: Pick<TestService, 'database' | 'signIn'>,
+    name = `Company ${randomUUID()}`,
+  ): Promise<RunningJob> {
     const { database } = service;
     const { company, people } = await makeCompany(database, name);
     const companyId = company.id;
