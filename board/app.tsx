@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { LiveProvider } from './api/live.js';
 import { BoardPage } from './board/board-page.js';
 import { DesignPage } from './design/design-page.js';
@@ -13,6 +14,11 @@ import { SendsProvider } from './sends/sends.js';
 import { SessionProvider, useSession } from './session/session.js';
 import { SignInPage } from './session/sign-in-page.js';
 import { SitePage } from './site/site-page.js';
+
+// Most days nobody enters a job: its forms are loaded when they are wanted.
+const EnteringPage = lazy(async () => ({
+  default: (await import('./entering/entering-page.js')).EnteringPage,
+}));
 
 /** The whole client: the page of a signed link, or who is signed in and the page that the address means. */
 export function App() {
@@ -66,6 +72,12 @@ function Shown({ page }: { readonly page: Page }) {
       return <BoardPage />;
     case 'site':
       return <SitePage />;
+    case 'entering':
+      return (
+        <Suspense fallback={<p className="page-note">Asking for the forms of a job.</p>}>
+          <EnteringPage />
+        </Suspense>
+      );
     case 'job':
       return <JobPage key={page.number} number={page.number} />;
     case 'design':

@@ -3193,6 +3193,149 @@ export type RegisterLoggerMutation = {
     | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
 };
 
+export type EnteringQueryVariables = Exact<{ [key: string]: never }>;
+
+export type EnteringQuery = {
+  readonly crews: ReadonlyArray<{
+    readonly id: string;
+    readonly name: string;
+    readonly trades: ReadonlyArray<string>;
+    readonly size: number;
+    readonly active: boolean;
+  }>;
+  readonly equipmentPools: ReadonlyArray<{
+    readonly id: string;
+    readonly kind: string;
+    readonly name: string;
+    readonly quantity: number;
+    readonly unit: string;
+  }>;
+  readonly authorities: ReadonlyArray<{
+    readonly id: string;
+    readonly name: string;
+    readonly noticeHours: number;
+    readonly visitMinutes: number;
+    readonly phone: string | null;
+  }>;
+  readonly sites: {
+    readonly edges: ReadonlyArray<{
+      readonly node: {
+        readonly id: string;
+        readonly address: string;
+        readonly town: string;
+        readonly frostDepthInches: number;
+        readonly frostSource: string;
+        readonly authority: { readonly id: string; readonly name: string } | null;
+      };
+    }>;
+  };
+  readonly jobs: {
+    readonly edges: ReadonlyArray<{
+      readonly node: {
+        readonly id: string;
+        readonly number: number;
+        readonly name: string;
+        readonly plannedFinish: string | null;
+        readonly committedFinish: string | null;
+      };
+    }>;
+  };
+};
+
+export type FaultFieldsFragment = {
+  readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+};
+
+export type CreateCrewMutationVariables = Exact<{
+  input: CreateCrewInput;
+}>;
+
+export type CreateCrewMutation = {
+  readonly outcome:
+    | { readonly __typename: 'CrewChanged' }
+    | {
+        readonly __typename: 'InvalidInput';
+        readonly code: string;
+        readonly message: string;
+        readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+      }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type SetEquipmentMutationVariables = Exact<{
+  input: SetEquipmentInput;
+}>;
+
+export type SetEquipmentMutation = {
+  readonly outcome:
+    | { readonly __typename: 'EquipmentChanged' }
+    | {
+        readonly __typename: 'InvalidInput';
+        readonly code: string;
+        readonly message: string;
+        readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+      }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type CreateAuthorityMutationVariables = Exact<{
+  input: CreateAuthorityInput;
+}>;
+
+export type CreateAuthorityMutation = {
+  readonly outcome:
+    | { readonly __typename: 'AuthorityChanged' }
+    | {
+        readonly __typename: 'InvalidInput';
+        readonly code: string;
+        readonly message: string;
+        readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+      }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type CreateSiteMutationVariables = Exact<{
+  input: CreateSiteInput;
+}>;
+
+export type CreateSiteMutation = {
+  readonly outcome:
+    | {
+        readonly __typename: 'InvalidInput';
+        readonly code: string;
+        readonly message: string;
+        readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+      }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'SiteChanged'; readonly site: { readonly id: string } }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
+export type CreateJobMutationVariables = Exact<{
+  input: CreateJobInput;
+}>;
+
+export type CreateJobMutation = {
+  readonly outcome:
+    | {
+        readonly __typename: 'InvalidInput';
+        readonly code: string;
+        readonly message: string;
+        readonly faults: ReadonlyArray<{ readonly path: string; readonly message: string }>;
+      }
+    | { readonly __typename: 'JobChanged'; readonly job: { readonly id: string; readonly number: number } }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string };
+};
+
 export type EntryDesignQueryVariables = Exact<{
   number: Scalars['Int']['input'];
 }>;
@@ -4763,6 +4906,17 @@ export const BranchFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'BranchFields' },
 ) as unknown as TypedDocumentString<BranchFieldsFragment, unknown>;
+export const FaultFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}
+    `,
+  { fragmentName: 'FaultFields' },
+) as unknown as TypedDocumentString<FaultFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment HeatingSetFields on HeatingSet {
@@ -6012,6 +6166,158 @@ export const RegisterLoggerDocument = new TypedDocumentString(`
   code
   message
 }`) as unknown as TypedDocumentString<RegisterLoggerMutation, RegisterLoggerMutationVariables>;
+export const EnteringDocument = new TypedDocumentString(`
+    query Entering {
+  crews {
+    id
+    name
+    trades
+    size
+    active
+  }
+  equipmentPools {
+    id
+    kind
+    name
+    quantity
+    unit
+  }
+  authorities {
+    id
+    name
+    noticeHours
+    visitMinutes
+    phone
+  }
+  sites(first: 200) {
+    edges {
+      node {
+        id
+        address
+        town
+        frostDepthInches
+        frostSource
+        authority {
+          id
+          name
+        }
+      }
+    }
+  }
+  jobs(state: entered, first: 200) {
+    edges {
+      node {
+        id
+        number
+        name
+        plannedFinish
+        committedFinish
+      }
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<EnteringQuery, EnteringQueryVariables>;
+export const CreateCrewDocument = new TypedDocumentString(`
+    mutation CreateCrew($input: CreateCrewInput!) {
+  outcome: createCrew(input: $input) {
+    __typename
+    ...RefusalFields
+    ...FaultFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}`) as unknown as TypedDocumentString<CreateCrewMutation, CreateCrewMutationVariables>;
+export const SetEquipmentDocument = new TypedDocumentString(`
+    mutation SetEquipment($input: SetEquipmentInput!) {
+  outcome: setEquipment(input: $input) {
+    __typename
+    ...RefusalFields
+    ...FaultFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}`) as unknown as TypedDocumentString<SetEquipmentMutation, SetEquipmentMutationVariables>;
+export const CreateAuthorityDocument = new TypedDocumentString(`
+    mutation CreateAuthority($input: CreateAuthorityInput!) {
+  outcome: createAuthority(input: $input) {
+    __typename
+    ...RefusalFields
+    ...FaultFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}`) as unknown as TypedDocumentString<CreateAuthorityMutation, CreateAuthorityMutationVariables>;
+export const CreateSiteDocument = new TypedDocumentString(`
+    mutation CreateSite($input: CreateSiteInput!) {
+  outcome: createSite(input: $input) {
+    __typename
+    ...RefusalFields
+    ...FaultFields
+    ... on SiteChanged {
+      site {
+        id
+      }
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}`) as unknown as TypedDocumentString<CreateSiteMutation, CreateSiteMutationVariables>;
+export const CreateJobDocument = new TypedDocumentString(`
+    mutation CreateJob($input: CreateJobInput!) {
+  outcome: createJob(input: $input) {
+    __typename
+    ...RefusalFields
+    ...FaultFields
+    ... on JobChanged {
+      job {
+        id
+        number
+      }
+    }
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}
+fragment FaultFields on InvalidInput {
+  faults {
+    path
+    message
+  }
+}`) as unknown as TypedDocumentString<CreateJobMutation, CreateJobMutationVariables>;
 export const EntryDesignDocument = new TypedDocumentString(`
     query EntryDesign($number: Int!) {
   jobByNumber(number: $number) {

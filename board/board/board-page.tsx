@@ -11,6 +11,7 @@ import { useSignedIn } from '../session/session.js';
 import { BoardTable } from './board-table.js';
 import { Chart } from './chart.js';
 import type { ViewChanges } from './board-view.js';
+import { EmptyBoard } from './empty-board.js';
 import { DetailBlock } from './detail-block.js';
 import { FiltersBlock } from './filters-block.js';
 import { type Filters, narrowed } from './layout/filters.js';
@@ -72,6 +73,7 @@ export function BoardPage() {
   const weatherOf = board && weather.from === board.from ? weather.of : NO_WEATHER.of;
   const stop = readStop(moving.tried ? barStop(moving.tried.phaseId) : (hovered ?? focused));
   const phase = board?.phases.find(({ id }) => stop?.kind === 'bar' && id === stop.phaseId) ?? null;
+  const empty = board?.jobs.length === 0;
   const asTable = view.asTable || printing;
   const showsMove = !asTable && saysSomething(moving, newest);
 
@@ -82,11 +84,14 @@ export function BoardPage() {
       <main className="sheet-main">
         {error && <p className="fault sheet-fault">{error.message}</p>}
         {!board && !error && <p className="sheet-fault">Drawing the board.</p>}
-        {board && !printing && (
+        {board && empty && <EmptyBoard role={me.role} />}
+        {board && !empty && !printing && (
           <FiltersBlock view={view} board={board} left={countOf(rows)} all={countOf(all)} />
         )}
-        {board && asTable && <BoardTable rows={rows} board={board} by={view.rows} zone={company.zone} />}
-        {board && !asTable && (
+        {board && !empty && asTable && (
+          <BoardTable rows={rows} board={board} by={view.rows} zone={company.zone} />
+        )}
+        {board && !empty && !asTable && (
           <Chart
             rows={rows}
             board={board}
@@ -107,9 +112,9 @@ export function BoardPage() {
             moving={moving}
           />
         )}
-        {board && !asTable && <Legend />}
+        {board && !empty && !asTable && <Legend />}
         <OutcomeList />
-        {board && (
+        {board && !empty && (
           <div className={showsMove ? 'blocks blocks-moving' : 'blocks'}>
             {showsMove && <MoveBlock moving={moving} newest={newest} zone={company.zone} />}
             {!asTable && (
@@ -127,7 +132,7 @@ export function BoardPage() {
             <NotesBlock board={board} goTo={goTo} />
           </div>
         )}
-        {board && !asTable && (
+        {board && !empty && !asTable && (
           <PlanningBlocks board={board} phase={phase} zone={company.zone} planned={planned} />
         )}
       </main>

@@ -1,4 +1,5 @@
 import { useLive } from '../api/live.js';
+import { ENTER_JOB } from '../routing/page-of.js';
 import { PageLink } from '../routing/page-link.js';
 import { ROLE_WORDS } from '../session/role-words.js';
 import { useSession, useSignedIn } from '../session/session.js';
@@ -88,11 +89,12 @@ export function TitleBlock({ view, days, board }: TitleBlockProps) {
         <span className="caption">Line</span>
         <span role="status">{connected ? 'live' : 'not connected'}</span>
       </div>
-      <div className="title-cell">
+      <div className="title-cell title-person">
         <span className="caption">
           {me.name}, {ROLE_WORDS[me.role]}
         </span>
         <div className="choices">
+          {me.role === 'office' && <PageLink to={ENTER_JOB}>enter a job</PageLink>}
           <PageLink to="/site">site sheet</PageLink>
           <button type="button" className="act" onClick={() => void signOut()}>
             sign out

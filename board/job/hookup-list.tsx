@@ -14,7 +14,12 @@ export function HookupList({ hookups }: { readonly hookups: JobRecords['hookups'
           </li>
         ))}
       </ul>
-      {hookups.length === 0 && <p>This job has no heating set.</p>}
+      {hookups.length === 0 && (
+        <p>
+          This job has no heating set, so there is nothing to hook up. A set that is measured has its hookup
+          here.
+        </p>
+      )}
     </section>
   );
 }

@@ -1,5 +1,3 @@
-import { useSends } from '../sends/sends.js';
-import { useSignedIn } from '../session/session.js';
 import { dateWords } from '../time/moment-words.js';
 import { JOB_WORDS } from '../words/state-words.js';
 import type { JobOfPage } from './job-types.js';
@@ -38,7 +36,6 @@ export function JobHead({ job, zone }: { readonly job: JobOfPage; readonly zone:
             : 'none named'}
         </Cell>
       </dl>
-      <Commit job={job} />
     </header>
   );
 }
@@ -49,31 +46,5 @@ function Cell({ name, children }: { readonly name: string; readonly children: Re
       <dt className="caption">{name}</dt>
       <dd>{children}</dd>
     </div>
-  );
-}
-
-/** Tells people the planned dates: from then on they do not move by themselves. */
-function Commit({ job }: { readonly job: JobOfPage }) {
-  const { me } = useSignedIn();
-  const { sends, send } = useSends();
-  const open = job.phases.some(
-    ({ state, commitment }) => state === 'waiting' && commitment?.state !== 'held',
-  );
-  if (me.role !== 'office' || !open) return null;
-  const busy = sends.some(({ state, change }) => state === 'sending' && change === 'commitJob');
-  return (
-    <p className="job-commit">
-      <button
-        type="button"
-        className="act act-strong"
-        disabled={busy}
-        onClick={() =>
-          void send('commitJob', `Commit the planned dates of job ${job.number}`, { jobId: job.id })
-        }
-      >
-        Commit the planned dates
-      </button>{' '}
-      Committed dates are told to people and do not move by themselves.
-    </p>
   );
 }

@@ -22,11 +22,13 @@ import { HeatingSetBlock } from './heating-set-block.js';
 import { HoldPointTable } from './hold-point-table.js';
 import { HookupList } from './hookup-list.js';
 import { InspectionTable } from './inspection-table.js';
+import { CommitBlock } from './commit-block.js';
 import { JobHead } from './job-head.js';
 import { JobJournal } from './job-journal.js';
 import { PhaseTable } from './phase-table.js';
 import { PlacementBlock } from './placement-block.js';
 import { QuantityTable } from './quantity-table.js';
+import { WorkingOut } from './working-out.js';
 import './job-page.css';
 
 /** One job on one page: its areas, phases and gates in order, what was measured, and who did what. */
@@ -35,7 +37,8 @@ export function JobPage({ number }: { readonly number: number }) {
   const { data, error } = useQuery(JobPageDocument, { number });
   const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
   const design = useQuery(JobDesignDocument, { number }).data?.jobByNumber ?? null;
-  const entry = useQuery(EntryDesignDocument, { number }).data?.jobByNumber?.design ?? null;
+  const designed = useQuery(EntryDesignDocument, { number });
+  const entry = designed.data?.jobByNumber?.design ?? null;
   const job = data?.jobByNumber ?? null;
   const { zone } = company;
   return (
@@ -56,6 +59,7 @@ export function JobPage({ number }: { readonly number: number }) {
         {job && (
           <>
             <JobHead job={job} zone={zone} />
+            <CommitBlock job={job} zone={zone} />
             <OutcomeList />
             <PhaseTable phases={job.phases} zone={zone} />
             <HoldPointTable holdPoints={job.holdPoints} zone={zone} />
@@ -77,6 +81,7 @@ export function JobPage({ number }: { readonly number: number }) {
             <JobPhotos number={number} zone={zone} />
             <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />
+            {!designed.data && !designed.error && <WorkingOut />}
             {entry && (
               <>
                 <h2>

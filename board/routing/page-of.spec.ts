@@ -6,6 +6,7 @@ describe('the page of an address', () => {
     ['/', { page: 'board' }],
     ['/site', { page: 'site' }],
     ['/sign-in', { page: 'sign-in' }],
+    ['/jobs/new', { page: 'entering' }],
     ['/jobs/104', { page: 'job', number: 104 }],
     ['/jobs/104/design', { page: 'design', number: 104 }],
     ['/hookups/0a-b', { page: 'hookup', id: '0a-b' }],

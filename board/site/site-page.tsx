@@ -13,6 +13,7 @@ import { dayWords } from '../time/moment-words.js';
 import { hearServiceClock, serviceNow } from '../time/service-clock.js';
 import { daySections } from './day-sections.js';
 import { pendingPhases } from './pending/pending-phases.js';
+import { EmptyDay } from './empty-day.js';
 import { PhaseCard } from './phase-card.js';
 import { PhaseRow } from './phase-row.js';
 import { SiteWeather } from './site-weather.js';
@@ -45,8 +46,10 @@ export function SitePage() {
         {error && !data && <p className="fault">{error.message}</p>}
         {!data && !error && <p>Asking for today's phases.</p>}
         {one && <PhaseCard phase={one} zone={zone} />}
+        {!one && data && phases.length === 0 && <EmptyDay role={me.role} />}
         {!one &&
           data &&
+          phases.length > 0 &&
           daySections(phases, now, zone).map(({ title, phases: listed }) => (
             <section key={title} aria-label={title}>
               <h2>{title}</h2>
