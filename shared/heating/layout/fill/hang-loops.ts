@@ -50,10 +50,11 @@ export class LoopFiller {
       return reach;
     };
     const putBoth = (from: number, to: number): number => {
-      const upright = Math.abs(to - from) !== 1;
+      const upright = to - from !== 1 && from - to !== 1;
       if (runs !== 'both' && (runs === 'rows') !== upright) return 0;
       const step = upright ? 1 : this.lattice.columns;
-      return Math.max(put({ from, to, by: step }), put({ from, to, by: -step }));
+      const [one, other] = [put({ from, to, by: step }), put({ from, to, by: -step })];
+      return one > other ? one : other;
     };
     for (let node = this.first; this.next[node] !== -1; node = this.next[node]!)
       putBoth(node, this.next[node]!);
@@ -139,11 +140,13 @@ export class LoopFiller {
   private freeReach({ from, to, by }: Root): number {
     const { taken } = this;
     const { alongRow, alongColumn } = this.lattice;
-    const [out, across] = Math.abs(by) === 1 ? [alongRow, alongColumn] : [alongColumn, alongRow];
+    const level = by === 1 || by === -1;
+    const [out, across] = level ? [alongRow, alongColumn] : [alongColumn, alongRow];
     const back = by < 0 ? by : 0;
+    const first = from < to ? from : to;
     let reach = 0;
-    for (let p = from, q = to; !taken[p + by] && !taken[q + by]; p += by, q += by) {
-      if (!out[p + back] || !out[q + back] || !across[Math.min(p, q) + by]) break;
+    for (let p = from, q = to, beside = first; !taken[p + by] && !taken[q + by]; p += by, q += by) {
+      if (!out[p + back] || !out[q + back] || !across[(beside += by)]) break;
       reach++;
     }
     return reach;

@@ -30,10 +30,10 @@ export function nearestOnGrid(
     nearest[node] = i;
   };
   for (const i of own) {
-    const column = Math.round((x[i]! - left) / pitch);
-    const row = Math.round((y[i]! - top) / pitch);
-    if (column >= 0 && column < columns && row >= 0 && row < rows)
-      offer(row * columns + column, column, row, i);
+    const [across, down] = [(x[i]! - left) / pitch + 0.5, (y[i]! - top) / pitch + 0.5];
+    if (across < 0 || across >= columns || down < 0 || down >= rows) continue;
+    const [column, row] = [across | 0, down | 0];
+    offer(row * columns + column, column, row, i);
   }
   for (let row = 0; row < rows; row++) {
     handOnRow(row, row - 1);

@@ -16,9 +16,11 @@ export function roomTo(out: KeepOut, at: Point): number {
 export function mayLie({ sides, keepOuts }: Field, at: Point, around: number): boolean {
   let within = false;
   for (const { a, b, setback } of sides) {
+    // Asked of every place of a grid: no calls here.
     const [dx, dy] = [b.x - a.x, b.y - a.y];
-    const part = Math.min(1, Math.max(0, ((at.x - a.x) * dx + (at.y - a.y) * dy) / (dx * dx + dy * dy)));
-    if (Math.hypot(at.x - a.x - dx * part, at.y - a.y - dy * part) < setback) return false;
+    const part = ((at.x - a.x) * dx + (at.y - a.y) * dy) / (dx * dx + dy * dy);
+    const on = part < 0 ? 0 : part > 1 ? 1 : part;
+    if ((at.x - a.x - dx * on) ** 2 + (at.y - a.y - dy * on) ** 2 < setback * setback) return false;
     // Counts the sides that a line to the right crosses.
     if (a.y > at.y !== b.y > at.y && at.x < a.x + ((at.y - a.y) / (b.y - a.y)) * (b.x - a.x))
       within = !within;

@@ -25,8 +25,10 @@ const FARTHEST = 2;
  */
 export class GapFinder {
   private readonly grid: Grid;
-  /** The places of the grid on which the cable may lie. */
+  /** The places of the grid on which the cable may lie, and where they are. */
   private readonly open: Int32Array;
+  private readonly openX: Float64Array;
+  private readonly openY: Float64Array;
   /** Corners of the open part, where a grid may have no place. */
   private readonly corners: readonly Point[];
 
@@ -52,36 +54,42 @@ export class GapFinder {
       }
     }
     this.open = Int32Array.from(open);
+    this.openX = Float64Array.from(open, (node) => left + (node % columns) * pitch);
+    this.openY = Float64Array.from(open, (node) => top + Math.floor(node / columns) * pitch);
     this.corners = (corners ? cornersOf(field) : []).filter((corner) => mayLie(field, corner, around));
   }
 
   /** The widest gap beside the samples of a path, of which only those at the field's height are looked at. */
   widest(samples: Samples): Gap {
     const { x, y, z, count } = samples;
-    const { left, top, pitch, columns } = this.grid;
+    const { left, top, pitch } = this.grid;
+    const { open, openX, openY } = this;
+    const { level } = this.field;
     const own: number[] = [];
-    for (let i = 0; i < count; i++) if (Math.abs(z[i]! - this.field.level) < 1e-6) own.push(i);
+    for (let i = 0; i < count; i++) {
+      const above = z[i]! - level;
+      if (above < HAIR && above > -HAIR) own.push(i);
+    }
     if (own.length === 0) return { across: Infinity, at: { x: left, y: top } };
     const nearest = nearestOnGrid(this.grid, samples, own);
+    const aways = new Float64Array(open.length);
     let most = 0;
-    for (const node of this.open) {
-      const i = nearest[node]!;
-      const dx = x[i]! - left - (node % columns) * pitch;
-      const dy = y[i]! - top - Math.floor(node / columns) * pitch;
+    for (let k = 0; k < aways.length; k++) {
+      const i = nearest[open[k]!]!;
+      const dx = x[i]! - openX[k]!;
+      const dy = y[i]! - openY[k]!;
       const away = dx * dx + dy * dy;
+      aways[k] = away;
       if (away > most) most = away;
     }
     // The widest may lie between places of the grid: every place that comes near it is looked around at.
     const starts: Gap[] = [];
-    const near = 2 * Math.sqrt(most) - 2 * pitch;
-    for (const node of this.open) {
-      const at = { x: left + (node % columns) * pitch, y: top + Math.floor(node / columns) * pitch };
-      const i = nearest[node]!;
-      const across = 2 * Math.hypot(x[i]! - at.x, y[i]! - at.y);
-      if (across < near || starts.some((one) => Math.hypot(one.at.x - at.x, one.at.y - at.y) < APART * pitch))
-        continue;
-      starts.push({ across, at });
-      if (starts.length === STARTS) break;
+    const near = Math.max(0, Math.sqrt(most) - pitch) ** 2;
+    for (let k = 0; k < aways.length && starts.length < STARTS; k++) {
+      if (aways[k]! < near) continue;
+      const at = { x: openX[k]!, y: openY[k]! };
+      if (starts.some((one) => Math.hypot(one.at.x - at.x, one.at.y - at.y) < APART * pitch)) continue;
+      starts.push({ across: 2 * Math.sqrt(aways[k]!), at });
     }
     let best: Gap = { across: 0, at: { x: left, y: top } };
     for (const at of this.corners) {
@@ -98,11 +106,12 @@ export class GapFinder {
   /** A gap shifted to where it is widest beside some samples, by ever smaller steps. */
   private shifted(gap: Gap, samples: Samples, beside: readonly number[]): Gap {
     let best = gap;
+    const farthest = (FARTHEST * this.pitch) ** 2;
     for (let step = this.pitch / 2; step >= FINE;) {
       let better = best;
       for (const [dx, dy] of AROUND) {
         const at = { x: best.at.x + dx * step, y: best.at.y + dy * step };
-        if (Math.hypot(at.x - gap.at.x, at.y - gap.at.y) > FARTHEST * this.pitch) continue;
+        if ((at.x - gap.at.x) ** 2 + (at.y - gap.at.y) ** 2 > farthest) continue;
         const across = acrossIfWider(samples, beside, at, better.across + 1e-6);
         if (across > 0 && mayLie(this.field, at, this.around)) better = { across, at };
       }
@@ -113,10 +122,13 @@ export class GapFinder {
   }
 }
 
+/** Farther than anything on an entry, in². */
+const FAR = 1e18;
+
 /** How wide the gap at a place is, in; 0 when it is no wider than another one, which most samples show at once. */
 function acrossIfWider({ x, y }: Samples, own: readonly number[], at: Point, than: number): number {
   const enough = (than / 2) ** 2;
-  let least = Infinity;
+  let least = FAR;
   for (const i of own) {
     const dx = x[i]! - at.x;
     const dy = y[i]! - at.y;
