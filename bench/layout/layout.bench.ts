@@ -58,7 +58,9 @@ export const layout = bench({
     const began = performance.now();
     const verdicts: (Verdict & { readonly seed: number })[] = [];
     for (let seed = first; seed < first + entries; seed++) {
-      verdicts.push({ seed, ...judgeEntry(randomSite(seed), (lay) => times.push(once(lay))) });
+      const verdict = { seed, ...judgeEntry(randomSite(seed), (lay) => times.push(once(lay))) };
+      verdicts.push(verdict);
+      if (verdict.faults.length > 0) progress(`seed ${seed}, failing: ${verdict.faults.join('; ')}`);
       if ((seed - first) % 50 === 49)
         progress(
           `${verdicts.length} judged, ${verdicts.filter(({ faults }) => faults.length > 0).length} failing`,

@@ -83,20 +83,19 @@ function through(
     : farCorners(ring, from.at).map((at) => ({ at, reach: Infinity, beyond: null, goesOn: false }));
   const gates: Gate[] = [...(route.crossing ? [route.crossing.to] : []), ...(out ? [out.from] : [])];
   const plan = planOf(field, ring, gates, cable);
-  const found: { way: FieldWay; filling: Filling }[] = [];
-  for (const to of ends) {
-    for (const hand of [1, -1] as const) {
-      for (const runs of ['rows', 'columns'] as const) {
-        const way: FieldWay = { plan, from, to, hand, runs };
-        const filling = fillField(way, pitch, taste);
-        if (filling) found.push({ way, filling });
-      }
-    }
-  }
-  found.sort((p, q) => p.filling.worth - q.filling.worth);
-  const even = found.find(
-    ({ way, filling }) => gap(piecesOf(way, filling.line, filling.gap)) <= cable.greatestSpacing - SPARE,
+  const ways = ends.flatMap((to) =>
+    HANDS.flatMap((hand) => RUNS.map((runs): FieldWay => ({ plan, from, to, hand, runs }))),
   );
+  const found = filled(ways, pitch, taste);
+  const isEven = ({ way, filling }: Filled) =>
+    gap(piecesOf(way, filling.line, filling.gap)) <= cable.greatestSpacing - SPARE;
+  let even = found.find(isEven);
+  // A way that leaves no gap too wide at a tighter pitch will be laid at that.
+  const closest = closestSpacing(cable);
+  for (let p = pitch; !even && p > closest;) {
+    p = Math.max(closest, p * TIGHTER);
+    even = filled(ways, p, taste).find(isEven);
+  }
   const best = even ?? found[0];
   if (best === undefined) return null;
   // Where the cable ends is free: at other spacings another corner may be better.
@@ -113,6 +112,25 @@ function through(
   };
 }
 
+/** A field filled along a way. */
+interface Filled {
+  readonly way: FieldWay;
+  readonly filling: Filling;
+}
+
+/** A field filled along each of some ways that lead through it, the best first. */
+const filled = (ways: readonly FieldWay[], pitch: number, taste: Taste): Filled[] =>
+  ways
+    .flatMap((way) => {
+      const filling = fillField(way, pitch, taste);
+      return filling ? [{ way, filling }] : [];
+    })
+    .sort((p, q) => p.filling.worth - q.filling.worth);
+
+const HANDS = [1, -1] as const;
+const RUNS = ['rows', 'columns'] as const;
+/** Each trial of a tighter pitch, as a factor. */
+const TIGHTER = 0.9;
 /** So many ways of ending the cable are kept. */
 const ALTERNATIVES = 3;
 /** A field with a gap too wide is worse than any number of bare nodes. */

@@ -50,36 +50,72 @@ export function layCable(plan: SitePlan, areaKeys: readonly string[], cable: Lay
 /** Parts of the likely spacing for which ways are chosen when no others take the label's length. */
 const MORE = [0.9, 1.12, 0.8, 1.25];
 
+/** Kept of the greatest spacing beyond what is usual when layouts that were thought to keep it do not, in. */
+const MARGIN = 1;
+/** So many lengths that are thought to fit are tried before a set is refused. */
+const TRIED = 6;
+
+/** Lays a set, or says what fits: lengths that were laid. */
 function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutcome {
-  const layers = new Layers(chain, plan.penetration, cable);
+  const own = attempt(plan, chain, cable);
+  if (own.layout) return { ok: true, layout: own.layout };
+  let { ranges } = own;
+  for (let tried = 0; tried < TRIED; tried++) {
+    const misfit = sayMisfit(cable, ranges);
+    const { fits } = misfit;
+    if (own.broken.length > 0) {
+      const message = `no layout keeps every limit: ${own.broken.join('; ')}`;
+      return { ok: false, code: 'limitsBroken', message, fits };
+    }
+    if (!fits) return { ok: false, ...misfit };
+    const below = fits.longest < cable.length;
+    const length = 12 * (below ? Math.floor(fits.longest / 12) : Math.ceil(fits.shortest / 12));
+    if (attempt(plan, chain, { ...cable, length }).layout) return { ok: false, ...misfit };
+    const rest = below ? { ...fits, longest: length - 12 } : { ...fits, shortest: length + 12 };
+    ranges = ranges.flatMap((range) =>
+      range !== fits ? [range] : rest.shortest <= rest.longest ? [rest] : [],
+    );
+  }
+  return { ok: false, ...sayMisfit(cable, []) };
+}
+
+/** What came of trying to lay a set: a layout; or which lengths are thought to fit, and which limits all layouts break. */
+interface Attempt {
+  readonly layout: CableLayout | null;
+  readonly ranges: readonly FitRange[];
+  readonly broken: readonly string[];
+}
+
+/** Seeks a layout, and once more with gaps kept narrower than asked where none that was found keeps every limit. */
+function attempt(plan: SitePlan, chain: FieldChain, cable: LayoutCable): Attempt {
+  const first = seek(plan, chain, cable, cable);
+  if (first.layout || first.broken.length === 0) return first;
+  return seek(plan, chain, cable, { ...cable, greatestSpacing: cable.greatestSpacing - MARGIN });
+}
+
+/** Seeks a layout that keeps the limits of `cable` among those that are thought to keep the limits of `sought`. */
+function seek(plan: SitePlan, chain: FieldChain, cable: LayoutCable, sought: LayoutCable): Attempt {
+  const layers = new Layers(chain, plan.penetration, sought);
   const likely = openSurface(chain, cable) / cable.length;
   let broken: string[] = [];
-  const tried = (pieces: Piece[] | null): LayoutOutcome | null => {
+  const tried = (pieces: Piece[] | null): Attempt | null => {
     if (!pieces) return null;
     const measure = measureLayout(chain, pieces, cable);
-    const faults = faultsOf(measure, cable);
-    if (faults.length === 0) return { ok: true, layout: finished(plan, chain, cable, pieces, measure) };
-    broken = faults;
-    return null;
+    broken = faultsOf(measure, cable);
+    if (broken.length > 0) return null;
+    return { layout: finished(plan, chain, cable, pieces, measure), ranges: [], broken };
   };
   const neat = tried(solveLength(layers.neat(likely)));
   if (neat) return neat;
   const seen: Layer[] = [];
-  for (const layer of others(layers, likely, cable)) {
+  for (const layer of others(layers, likely, sought)) {
     seen.push(layer);
     for (const pieces of solveAnyhow(layer)) {
-      const outcome = tried(pieces);
-      if (outcome) return outcome;
+      const found = tried(pieces);
+      if (found) return found;
     }
   }
-  const misfit = sayMisfit(cable, fitRanges(seen));
-  if (broken.length === 0) return { ok: false, ...misfit };
-  return {
-    ok: false,
-    code: 'limitsBroken',
-    message: `no layout keeps every limit: ${broken.join('; ')}`,
-    fits: misfit.fits,
-  };
+  return { layout: null, ranges: fitRanges(seen), broken };
 }
 
 /**
@@ -89,7 +125,7 @@ function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutco
 function* others(layers: Layers, likely: number, cable: LayoutCable): Generator<Layer> {
   const standing = layers.standing();
   yield* standing;
-  const longest = fitRanges(standing).pop()?.longest ?? 0;
+  const longest = fitRanges(standing).pop()?.longest ?? Infinity;
   if (cable.length > longest * 1.02) return;
   yield layers.full(Math.min(likely, cable.greatestSpacing / 2));
   if (likely > cable.greatestSpacing) return;

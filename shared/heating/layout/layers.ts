@@ -47,7 +47,7 @@ export class Layers {
   private at(spacing: number, corner: number, widest: number): Layer {
     const { chain, fields, cable } = this;
     const pitch = Math.min(cable.greatestSpacing, Math.max(closestSpacing(cable), spacing));
-    const taste: Taste = { corner, roomy: this.roomy };
+    const taste: Taste = { corner, roomy: this.roomy, widest: cable.greatestSpacing };
     return new Layer(
       chain,
       fields,

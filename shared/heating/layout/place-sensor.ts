@@ -45,25 +45,28 @@ export function placeSensor(
     .map((i) => ({ i, worth: Math.min(toSide({ x: x[i]!, y: y[i]! }), FROM_SIDE + closest) }))
     .sort((p, q) => q.worth - p.worth || p.i - q.i);
   let best: SensorPlace | null = null;
-  for (const { i } of inwards) {
-    // The first place found a foot from every side is as good as any.
-    if (best && best.toSide >= FROM_SIDE) break;
-    const one = { x: x[i]!, y: y[i]! };
-    const near: number[] = [];
-    buckets.near(one.x, one.y, (j) => {
-      if (away(j, one) <= widest) near.push(j);
-    });
-    for (const j of near) {
-      if (j % SPARSE !== 0 || away(j, one) < closest - 0.02 || Math.abs(along[j]! - along[i]!) < 4 * closest)
-        continue;
-      const at = between(one, { x: x[j]!, y: y[j]! }, 0.5);
-      const side = toSide(at);
-      if (best && Math.min(side, FROM_SIDE) <= Math.min(best.toSide, FROM_SIDE) + 1e-9) continue;
-      if (field.keepOuts.some((out) => roomTo(out, at) < away(j, one) / 2)) continue;
-      const toRuns = near.reduce((least, k) => Math.min(least, away(k, at)), Infinity);
-      // Another run between the two, or a turn closing in, would touch it.
-      if (toRuns < away(j, one) / 2 - 0.3) continue;
-      best = { at, toRuns, toSide: side };
+  // Where none of the sparse samples lies straight across from another one, any may.
+  for (const every of [SPARSE, 1]) {
+    for (const { i } of inwards) {
+      // The first place found a foot from every side is as good as any.
+      if (best && best.toSide >= FROM_SIDE) return best;
+      const one = { x: x[i]!, y: y[i]! };
+      const near: number[] = [];
+      buckets.near(one.x, one.y, (j) => {
+        if (away(j, one) <= widest) near.push(j);
+      });
+      for (const j of near) {
+        if (j % every !== 0 || away(j, one) < closest - 0.02 || Math.abs(along[j]! - along[i]!) < 4 * closest)
+          continue;
+        const at = between(one, { x: x[j]!, y: y[j]! }, 0.5);
+        const side = toSide(at);
+        if (best && Math.min(side, FROM_SIDE) <= Math.min(best.toSide, FROM_SIDE) + 1e-9) continue;
+        if (field.keepOuts.some((out) => roomTo(out, at) < away(j, one) / 2)) continue;
+        const toRuns = near.reduce((least, k) => Math.min(least, away(k, at)), Infinity);
+        // Another run between the two, or a turn closing in, would touch it.
+        if (toRuns < away(j, one) / 2 - 0.3) continue;
+        best = { at, toRuns, toSide: side };
+      }
     }
   }
   return best;

@@ -24,6 +24,6 @@ export function ringed(field: Field, cable: LayoutCable): Ringed {
   const ring = innerRing(field.sides);
   if (!ring) throw new NoWayThrough(`the setbacks leave nothing of "${field.key}"; it is too narrow to heat`);
   const pitch = Math.max(FINEST, Math.sqrt(signedArea(field.sides.map(({ a }) => a)) / PLACES));
-  const finder = new GapFinder({ ...field, level: 0 }, closestSpacing(cable) / 2, pitch, false);
+  const finder = new GapFinder({ ...field, level: 0 }, closestSpacing(cable) / 2, pitch);
   return { field, ring, gap: (pieces) => finder.widest(samplePath(pieces, pitch)).across };
 }

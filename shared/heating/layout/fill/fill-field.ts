@@ -4,7 +4,7 @@ import { divide, type LineFamily } from '../lattice/lines.js';
 import { contour } from './contour.js';
 import { bendsFit } from './bends-fit.js';
 import type { FieldEnd, FieldWay } from './field-way.js';
-import { LoopFiller } from './hang-loops.js';
+import { LoopFiller, type Runs } from './hang-loops.js';
 
 /** A field filled with cable along the lines of a lattice. */
 export interface Filling {
@@ -24,6 +24,8 @@ export interface Taste {
   readonly corner: number;
   /** Above this distance between runs one line left bare would be a gap too wide, in. */
   readonly roomy: number;
+  /** Runs farther apart than this leave a gap too wide whatever else they do, in. */
+  readonly widest: number;
 }
 
 /** What is left bare counts so much more where a line left bare would be a gap too wide. */
@@ -32,7 +34,7 @@ const ROOMY = 4;
 const LONG = 3;
 /** So few bare nodes are not worth short loops. */
 const FEW = 3;
-/** A line without room for its bends is worse than any number of bare nodes. */
+/** A line without room for its bends, or with a gap too wide, is worse than any number of bare nodes. */
 const TIGHT = 1e5;
 /** Stretches between cuts in which one line fewer is tried. */
 const TRIED = 3;
@@ -54,16 +56,19 @@ function families({ plan, runs, to }: FieldWay, pitch: number, { roomy }: Taste)
  */
 export function fillField(way: FieldWay, pitch: number, taste: Taste): Filling | null {
   const { plan, runs } = way;
-  const { corner, roomy } = taste;
+  const { corner, roomy, widest } = taste;
   const { across, along } = families(way, pitch, taste);
   const other = divide(along, { pitch, fewer: 0 });
   let best: Filling | null = null;
   for (let fewer = 0; fewer < 2 ** Math.min(TRIED, across.cuts.length - 1); fewer++) {
     const lines = divide(across, { pitch, fewer });
     const lattice = runs === 'rows' ? plan.build(lines, other) : plan.build(other, lines);
-    const gap = runs === 'rows' ? lattice.rowGap : lattice.columnGap;
-    for (const { line, bare } of fillings(lattice, way)) {
-      const worth = bare * (gap > roomy ? ROOMY : 1) + corner * line.length;
+    const { rowGap, columnGap } = lattice;
+    const [gap, otherGap] = runs === 'rows' ? [rowGap, columnGap] : [columnGap, rowGap];
+    // Beside a bend lines may fan out so far that no run may lie along them.
+    const fanned = gap > widest ? TIGHT : 0;
+    for (const { line, bare } of fillings(lattice, way, otherGap > widest ? runs : 'both')) {
+      const worth = bare * (gap > roomy ? ROOMY : 1) + corner * line.length + fanned;
       if (!best || worth < best.worth) best = { line, bare, gap, worth };
     }
     if (best?.bare === 0) break;
@@ -83,8 +88,8 @@ function closeAtTheEnds({ cuts, apart }: LineFamily, within: number): LineFamily
   return { cuts: [first, first + step, ...inner, last - step, last], apart };
 }
 
-/** A lattice filled with loops of some length, and with short ones too where those leave much bare. */
-function fillings(lattice: Lattice, way: FieldWay): Pick<Filling, 'line' | 'bare'>[] {
+/** A lattice filled with loops of some length, and with short ones, along `rest`, too where those leave much bare. */
+function fillings(lattice: Lattice, way: FieldWay, rest: Runs | 'both'): Pick<Filling, 'line' | 'bare'>[] {
   const from = nearestNode(lattice, way.from.at, way.from.reach);
   const to = nearestNode(lattice, way.to.at, way.to.reach);
   if (from < 0 || to < 0 || from === to) return [];
@@ -94,7 +99,7 @@ function fillings(lattice: Lattice, way: FieldWay): Pick<Filling, 'line' | 'bare
   filler.hang(way.runs, LONG);
   const out = [];
   for (const least of [2, 1]) {
-    filler.hang('both', least);
+    filler.hang(rest, least);
     const bare = filler.bare();
     const corners = filler.corners();
     const tight = lattice.bend > 0 && !bendsFit(lattice, corners) ? TIGHT : 0;

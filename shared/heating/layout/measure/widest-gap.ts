@@ -36,7 +36,6 @@ export class GapFinder {
     private readonly field: Field,
     private readonly around: number,
     private readonly pitch: number,
-    corners = true,
   ) {
     const xs = field.sides.map(({ a }) => a.x);
     const ys = field.sides.map(({ a }) => a.y);
@@ -56,7 +55,7 @@ export class GapFinder {
     this.open = Int32Array.from(open);
     this.openX = Float64Array.from(open, (node) => left + (node % columns) * pitch);
     this.openY = Float64Array.from(open, (node) => top + Math.floor(node / columns) * pitch);
-    this.corners = (corners ? cornersOf(field) : []).filter((corner) => mayLie(field, corner, around));
+    this.corners = cornersOf(field).filter((corner) => mayLie(field, corner, around));
   }
 
   /** The widest gap beside the samples of a path, of which only those at the field's height are looked at. */
