@@ -7,6 +7,7 @@ import { HeatingModule } from './heating/heating.module.js';
 import { HookupsModule } from './hookups/hookups.module.js';
 import { InspectionsModule } from './inspections/inspections.module.js';
 import { JobsModule } from './jobs/jobs.module.js';
+import { LinkPhotosModule } from './link-photos/link-photos.module.js';
 import { NoticesModule } from './notices/notices.module.js';
 import { OwnerWeekModule } from './owner-week/owner-week.module.js';
 import { PeopleModule } from './people/people.module.js';
@@ -39,6 +40,7 @@ import { WorkerModule } from './worker/worker.module.js';
     HookupsModule,
     BoardModule,
     OwnerWeekModule,
+    LinkPhotosModule,
     PlanningModule,
     NoticesModule,
     RemindersModule,

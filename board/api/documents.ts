@@ -4174,6 +4174,16 @@ export type SheetHeadFieldsFragment = {
   readonly now: string;
 };
 
+export type LinkPhotoFieldsFragment = {
+  readonly id: string;
+  readonly caption: string | null;
+  readonly takenAt: string;
+  readonly path: string;
+  readonly smallPath: string;
+  readonly width: number;
+  readonly height: number;
+};
+
 export type HookupSheetQueryVariables = Exact<{ [key: string]: never }>;
 
 export type HookupSheetQuery = {
@@ -4192,6 +4202,15 @@ export type HookupSheetQuery = {
       readonly expiresAt: string;
       readonly now: string;
     };
+    readonly photos: ReadonlyArray<{
+      readonly id: string;
+      readonly caption: string | null;
+      readonly takenAt: string;
+      readonly path: string;
+      readonly smallPath: string;
+      readonly width: number;
+      readonly height: number;
+    }>;
     readonly hookups: ReadonlyArray<{
       readonly id: string;
       readonly state: HookupState;
@@ -4287,6 +4306,15 @@ export type OwnerWeekQuery = {
       readonly lines: ReadonlyArray<string>;
       readonly keepClear: ReadonlyArray<string>;
       readonly weather: ReadonlyArray<string>;
+    }>;
+    readonly photos: ReadonlyArray<{
+      readonly id: string;
+      readonly caption: string | null;
+      readonly takenAt: string;
+      readonly path: string;
+      readonly smallPath: string;
+      readonly width: number;
+      readonly height: number;
     }>;
   };
 };
@@ -5061,6 +5089,20 @@ export const SheetHeadFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'SheetHeadFields' },
 ) as unknown as TypedDocumentString<SheetHeadFieldsFragment, unknown>;
+export const LinkPhotoFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment LinkPhotoFields on LinkPhoto {
+  id
+  caption
+  takenAt
+  path
+  smallPath
+  width
+  height
+}
+    `,
+  { fragmentName: 'LinkPhotoFields' },
+) as unknown as TypedDocumentString<LinkPhotoFieldsFragment, unknown>;
 export const ItemFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment ItemFields on HoldPointItem {
@@ -7230,6 +7272,9 @@ export const HookupSheetDocument = new TypedDocumentString(`
       ...SheetHeadFields
       jobNumber
     }
+    photos {
+      ...LinkPhotoFields
+    }
     hookups {
       id
       state
@@ -7323,6 +7368,15 @@ fragment SheetHeadFields on SheetHead {
   zone
   expiresAt
   now
+}
+fragment LinkPhotoFields on LinkPhoto {
+  id
+  caption
+  takenAt
+  path
+  smallPath
+  width
+  height
 }`) as unknown as TypedDocumentString<HookupSheetQuery, HookupSheetQueryVariables>;
 export const OwnerWeekDocument = new TypedDocumentString(`
     query OwnerWeek {
@@ -7336,6 +7390,9 @@ export const OwnerWeekDocument = new TypedDocumentString(`
       lines
       keepClear
       weather
+    }
+    photos {
+      ...LinkPhotoFields
     }
     walk
     heat
@@ -7354,6 +7411,15 @@ export const OwnerWeekDocument = new TypedDocumentString(`
   zone
   expiresAt
   now
+}
+fragment LinkPhotoFields on LinkPhoto {
+  id
+  caption
+  takenAt
+  path
+  smallPath
+  width
+  height
 }`) as unknown as TypedDocumentString<OwnerWeekQuery, OwnerWeekQueryVariables>;
 export const JobLinksDocument = new TypedDocumentString(`
     query JobLinks($number: Int!) {

@@ -1,5 +1,4 @@
 import type { HookupOfSheet } from './hookup-of-sheet.js';
-import { HeatingSetBlock } from '../job/heating-set-block.js';
 import { BookForm } from './book-form.js';
 import { CircuitBlock } from './circuit-block.js';
 import { LeadList } from './lead-list.js';
@@ -34,8 +33,7 @@ export function HookupBody({ hookup, zone, now, may }: HookupBodyProps) {
       <NeedList title="Needed before the hookup" needs={hookup.needs} />
       <LeadList hookup={hookup} />
       <CircuitBlock circuit={hookup.circuit} />
-      <ReadingTrend set={hookup.heatingSet} />
-      <HeatingSetBlock set={hookup.heatingSet} zone={zone} />
+      <ReadingTrend set={hookup.heatingSet} zone={zone} />
       {open && <BookForm hookup={hookup} zone={zone} now={now} />}
       {open && <RecordForm hookup={hookup} />}
       <NeedList title="Needed before energising" needs={hookup.energisingNeeds} />

@@ -1,6 +1,7 @@
 import { HookupSheetDocument } from '../api/documents.js';
 import { QuietProvider } from '../api/live.js';
 import { useQuery } from '../api/use-query.js';
+import { LinkPhotos } from '../links/link-photos.js';
 import { SheetFault } from '../links/sheet-fault.js';
 import { SheetFoot } from '../links/sheet-foot.js';
 import { SheetHead } from '../links/sheet-head.js';
@@ -56,6 +57,7 @@ function Shown() {
                 />
               </section>
             ))}
+            <LinkPhotos photos={sheet.photos} zone={sheet.head.zone} />
             <SheetFoot head={sheet.head} />
           </>
         )}

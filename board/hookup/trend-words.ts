@@ -5,11 +5,9 @@ type Reading = HeatingSetFieldsFragment['readings'][number];
 
 /** One step of the trend: the reading, and what it is against the one before. */
 export interface TrendStep {
-  readonly id: string;
   readonly stage: string;
   readonly ohms: string;
   readonly megaohms: string;
-  readonly accepted: boolean;
 }
 
 const signed = (value: number, digits: number): string =>
@@ -22,11 +20,9 @@ export function trendSteps(labelOhms: number, readings: readonly Reading[]): Tre
     const off = labelOhms > 0 ? ` (${signed((100 * (reading.ohms - labelOhms)) / labelOhms, 1)} %)` : '';
     const fell = before && before.megaohms !== reading.megaohms ? `, was ${before.megaohms}` : '';
     return {
-      id: reading.id,
       stage: STAGE_WORDS[reading.stage],
       ohms: `${reading.ohms} Ω${off}`,
       megaohms: `${reading.megaohms} MΩ${fell}`,
-      accepted: reading.accepted,
     };
   });
 }

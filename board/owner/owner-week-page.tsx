@@ -1,6 +1,7 @@
 import { OwnerWeekDocument } from '../api/documents.js';
 import { QuietProvider } from '../api/live.js';
 import { useQuery } from '../api/use-query.js';
+import { LinkPhotos } from '../links/link-photos.js';
 import { SheetFault } from '../links/sheet-fault.js';
 import { SheetFoot } from '../links/sheet-foot.js';
 import { SheetHead } from '../links/sheet-head.js';
@@ -56,6 +57,7 @@ function Shown() {
               <p>{week.heat}</p>
               {week.heatCaution && <p className="owner-caution">{week.heatCaution}</p>}
             </section>
+            <LinkPhotos photos={week.photos} zone={week.head.zone} />
             <SheetFoot head={week.head} />
           </>
         )}

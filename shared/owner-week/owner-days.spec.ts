@@ -2,7 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import type { OwnerPhase, SiteDay } from './owner-facts.js';
 import { ownerDays } from './owner-days.js';
 import { summaryWords } from './summary-words.js';
-import { workWords } from './work-words.js';
+import { OPEN_HOLE, workWords } from './work-words.js';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
@@ -36,6 +36,28 @@ describe('the days of an owner', () => {
   it('do not count a day that work only touches at midnight', () => {
     const read = ownerDays(days, [phase('dig', DAY, 2 * DAY)], []);
     expect(read.map(({ lines }) => lines.length)).toEqual([0, 1, 0, 0, 0, 0, 0]);
+  });
+
+  it('warn of the open hole from the digging until masons build in it, on days without work too', () => {
+    const read = ownerDays(
+      days,
+      [phase('dig', DAY + 8 * HOUR, DAY + 16 * HOUR), phase('block', 4 * DAY + 8 * HOUR, 5 * DAY)],
+      [],
+    );
+    expect(read.map(({ keepClear }) => keepClear.includes(OPEN_HOLE))).toEqual([
+      false,
+      true,
+      true,
+      true,
+      false,
+      false,
+      false,
+    ]);
+    expect(read[2]).toMatchObject({ lines: [], keepClear: [OPEN_HOLE] });
+    // A plan that does not say when it is built in leaves it open.
+    expect(
+      ownerDays(days, [phase('dig', 0, HOUR)], []).every(({ keepClear }) => keepClear.length === 1),
+    ).toBe(true);
   });
 
   it('say a thing once, on however many areas it is done', () => {

@@ -1,5 +1,5 @@
 import { type OwnerHold, type OwnerPhase, overlaps, type SiteDay } from './owner-facts.js';
-import { workWords } from './work-words.js';
+import { OPEN_HOLE, workWords } from './work-words.js';
 
 /** One day as the owner reads it. */
 export interface OwnerDay {
@@ -30,10 +30,24 @@ export function ownerDays(
     return {
       date: day.date,
       lines: distinct(lines),
-      keepClear: distinct(on.flatMap(({ kind }) => workWords(kind).keepClear ?? [])),
+      keepClear: distinct([
+        ...(holeStands(day, phases) ? [OPEN_HOLE] : []),
+        ...on.flatMap(({ kind }) => workWords(kind).keepClear ?? []),
+      ]),
       weather: distinct(holds.filter((hold) => overlaps(hold, day)).map(weatherWords)),
     };
   });
+}
+
+/** Whether the hole is open on a day: dug into by then, and not built in yet. */
+function holeStands(day: SiteDay, phases: readonly OwnerPhase[]): boolean {
+  const starts = (kind: string) =>
+    phases
+      .filter((phase) => phase.kind === kind)
+      .flatMap(({ stretches }) => stretches.map(({ from }) => from));
+  const dug = Math.min(...starts('dig'));
+  const built = Math.min(...starts('block'));
+  return dug < day.until && built >= day.until;
 }
 
 const distinct = (texts: readonly string[]): string[] => [...new Set(texts)];

@@ -6,7 +6,8 @@ export interface WorkWords {
   readonly keepClear: string | null;
 }
 
-const HOLE =
+/** What holds from the digging until masons build in the hole, on days without work too. */
+export const OPEN_HOLE =
   'A hole stands open in front of the door, at night too: use the other door, and keep children and pets away.';
 const WET = 'Do not step on it, and leave the blankets where they lie.';
 const CABLE = 'Keep off: a foot or a dropped tool can damage the cable.';
@@ -20,8 +21,8 @@ const WORDS: Readonly<Record<string, WorkWords>> = {
     keepClear:
       'Move cars away from the front, and keep children and pets indoors while machines load and reverse.',
   },
-  dig: { doing: 'The ground is dug out to below the depth of frost.', keepClear: HOLE },
-  'footing-form': { doing: 'Forms and steel are set for the footing.', keepClear: HOLE },
+  dig: { doing: 'The ground is dug out to below the depth of frost.', keepClear: OPEN_HOLE },
+  'footing-form': { doing: 'Forms and steel are set for the footing.', keepClear: OPEN_HOLE },
   'footing-pour': {
     doing: 'Concrete is delivered and poured for the footing.',
     keepClear: 'Keep the drive free for the concrete truck.',

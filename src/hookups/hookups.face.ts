@@ -1,2 +1,3 @@
 /* What other features may use of hookups. */
+export { HookupSheet } from './sheet/hookup-sheet.model.js';
 export { NeedsMissing } from './errors/needs-missing.js';

@@ -11,8 +11,9 @@ export const linkPath = (token: string): string => `${LINKS_PATH}/${token}`;
 export const pagePath = ({ id, purpose }: { readonly id: string; readonly purpose: LinkPurpose }): string =>
   `${PURPOSES[purpose].path}/${id}`;
 
-/** The id of the link in the path of a page that links open; null for any other path. */
+/** The id of the link in the path of a page that links open; null for any other path, and for what a page shows. */
 export function linkIdIn(path: string): string | null {
   const own = Object.values(PURPOSES).find((purpose) => path.startsWith(`${purpose.path}/`));
-  return own ? path.slice(own.path.length + 1) : null;
+  const rest = own ? path.slice(own.path.length + 1) : null;
+  return rest === null || rest.includes('/') ? null : rest;
 }

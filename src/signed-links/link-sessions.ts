@@ -15,7 +15,7 @@ import { MOST_ASKS_A_MINUTE } from './purposes.js';
 const MINUTE_MS = 60_000;
 
 const CLOSED =
-  'This page is not open in this browser any more: its link has run out, was taken back, or was opened elsewhere. Open the link you were sent once more; if that does not help, ask whoever sent it for a new one.';
+  'This page is not open in this browser any more: its link has run out or was taken back. Open the link you were sent once more; if that does not help, ask whoever sent it for a new one.';
 
 /** Browsers in which links are open. Every question looks at the link itself, so one that is taken back ends at once. */
 @Injectable()

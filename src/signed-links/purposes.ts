@@ -21,8 +21,8 @@ export const MOST_DAYS = 365;
 /** In how many browsers one link may be open: an office, a phone, and one to spare. */
 export const MOST_BROWSERS = 3;
 
-/** Most questions of one browser by a link in a minute; a page asks a handful. */
-export const MOST_ASKS_A_MINUTE = 120;
+/** Most questions of one browser by a link in a minute; a page asks a handful, and for each of its pictures. */
+export const MOST_ASKS_A_MINUTE = 300;
 
 /**
  * Every purpose. The days are common practice, no source: a hookup is booked and made within weeks, a house is lived in

@@ -33,6 +33,6 @@ import { SignedLinksService } from './signed-links.service.js';
     SignedLinksService,
     { provide: LinkAuthenticator, useExisting: LinkSessions },
   ],
-  exports: [LinkAuthenticator, SheetHeads],
+  exports: [LinkAuthenticator, LinkSessions, SheetHeads],
 })
 export class SignedLinksModule {}

@@ -9,6 +9,8 @@ import { NeedsMissing } from '../errors/needs-missing.js';
 import type { RecordHookupInput } from '../hookup.inputs.js';
 import { demandHookup, demandNotDone, needsNow, type SteppingHookup } from './demand-hookup.js';
 
+const NEXT = 'Put it right first, and record the hookup then.';
+
 /**
  * Records a connection: its needs are met, nothing stands before the start of its phase, and it has what a connection
  * must have. The phase of the hookup starts with it by itself.
@@ -22,7 +24,7 @@ export async function recordHookup(change: Change, input: RecordHookupInput): Pr
     throw new Refused(new NeedsMissing(needs.hookup, `The hookup of ${hookup.heatingSet.name}`));
   await demandOpenGate(change, hookup, at);
   const findings = connectionFindings(hookup.heatingSet, input);
-  if (findings.some(({ ok }) => !ok)) throw new Refused(new LimitExceeded(findings));
+  if (findings.some(({ ok }) => !ok)) throw new Refused(new LimitExceeded(findings, NEXT));
   const { breakerAmperes, disconnect, groundFault } = input;
   const record = { breakerAmperes, disconnect, groundFault, note: input.note?.trim() || null };
   await change.tx.hookup.update({

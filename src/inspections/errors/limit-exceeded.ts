@@ -14,10 +14,13 @@ export class LimitExceeded extends Refusal {
   @Field(() => [Finding], { description: 'What every rule found, the kept limits too.' })
   readonly findings: Finding[];
 
-  constructor(findings: readonly Finding[]) {
+  constructor(
+    findings: readonly Finding[],
+    next = 'Put it right and measure again, or refuse the hold point.',
+  ) {
     super();
     this.findings = [...findings];
-    const bad = findings.filter(({ ok }) => !ok).map(({ text }) => text);
-    this.message = `${bad.join('; ')}. Put it right and measure again, or refuse the hold point.`;
+    const bad = findings.filter(({ ok }) => !ok).map(({ text }) => text.replace(/\.$/, ''));
+    this.message = `${bad.join('; ')}. ${next}`;
   }
 }

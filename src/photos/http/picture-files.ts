@@ -1,15 +1,16 @@
 import { Injectable } from '@nestjs/common';
+import type { Prisma } from '../../generated/prisma/client.js';
 import { Database } from '../../platform/database/database.js';
 import { isRowId } from '../../platform/row-id.js';
 
 /** In which size a picture is asked for. */
 export type PictureSize = 'kept' | 'small';
 
-/** Whose pictures are looked among: those of a company, or only those that it released of one job. */
+/** Whose pictures are looked among: those of a company, or only some of them. */
 export interface PictureOwner {
   readonly companyId: string;
-  /** Only released photos of this job. */
-  readonly releasedOfJob?: string;
+  /** Only photos that meet this as well. */
+  readonly only?: Prisma.PhotoWhereInput;
 }
 
 /** Reads the bytes of pictures. */
@@ -18,11 +19,10 @@ export class PictureFiles {
   constructor(private readonly database: Database) {}
 
   /** The content hash of a photo's picture; null when there is no such photo among those of the owner. */
-  async hashOf({ companyId, releasedOfJob }: PictureOwner, photoId: string): Promise<string | null> {
+  async hashOf({ companyId, only = {} }: PictureOwner, photoId: string): Promise<string | null> {
     if (!isRowId(photoId)) return null;
-    const released = releasedOfJob === undefined ? {} : { jobId: releasedOfJob, releasedAt: { not: null } };
     const photo = await this.database.photo.findFirst({
-      where: { companyId, id: photoId, ...released },
+      where: { AND: [only, { companyId, id: photoId }] },
       select: { fileHash: true },
     });
     return photo?.fileHash ?? null;

@@ -7,7 +7,8 @@ import { fieldsOf } from './fields-of.js';
 export const HOOKUP_REACH = fieldsOf({
   Query: 'hookupSheet',
   Mutation: 'bookHookup recordHookup',
-  HookupSheet: 'head hookups',
+  HookupSheet: 'head hookups photos',
+  LinkPhoto: 'id caption takenAt path smallPath width height',
   SheetHead:
     'recipient companyName askName askEmail jobNumber jobName jobState address town zone expiresAt now',
   Hookup:

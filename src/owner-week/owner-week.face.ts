@@ -1,0 +1,2 @@
+/* What other features may use of the owner's week. */
+export { OwnerWeek } from './owner-week.model.js';
