@@ -149,7 +149,13 @@ describe.each([
       await press('Enter the job and plan it');
       await page.getByText('Riser height must be 4 to 7¾ in, got 70; did you mean 7?').waitFor();
       await clean('job-refused');
-      await fill('The job', { 'Riser height': '7' });
+      // What only the service judges, a rule with its source, stands at its field too.
+      await fill('The job', { 'Riser height': '7', 'Bottom of the footing below grade': '40' });
+      await press('Enter the job and plan it');
+      await page.getByText(/Measured 40 in, limit .*local code and the authority decide/).waitFor();
+      const bottom = form('The job').getByLabel('Bottom of the footing below grade');
+      expect(await bottom.getAttribute('aria-invalid')).toBe('true');
+      await bottom.fill('42');
       await clean('job-typed');
     },
     PATIENCE,

@@ -254,6 +254,7 @@ describe('jobs', () => {
         entry.footing.bottomInches = 47;
       });
       expect(outcome.faults?.[0]?.message).toMatch(/47.*48/s);
+      expect(outcome.faults?.[0]?.path).toBe('measurement.footing.bottomInches');
       expect(outcome.faults?.[0]?.message).toContain('authority decide');
     });
 

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { z } from 'zod';
 import { expandTemplate } from '../../../shared/entry/expand/expand-template.js';
+import type { EntryMeasurement } from '../../../shared/entry/measurement/measurement.js';
 import type { EntryPlanDraft } from '../../../shared/entry/template/draft.js';
 import { EntryDesigner, findingsColumn } from '../../design/design.face.js';
 import type { Site } from '../../generated/prisma/client.js';
@@ -44,7 +45,7 @@ export class CreateJobService {
       const { id: templateId, template } = await templateForJob(change, input.templateId);
       const { entered, measurement } = readMeasurement(input.measurement, site);
       const draft = expandTemplate(template, measurement, { cold: input.coldWeather ?? true });
-      demandBuildable(draft, site);
+      demandBuildable(draft, measurement, site);
       const pools = await equipmentOfDraft(change, draft);
       const { jobNumber: number } = await change.tx.company.update({
         where: { id: companyId },
@@ -81,8 +82,8 @@ export class CreateJobService {
 }
 
 /** @throws Refused with InvalidInput when the design breaks a rule, or nobody could inspect it. */
-function demandBuildable(draft: EntryPlanDraft, site: Site): void {
-  const faults = designFaults(draft.findings);
+function demandBuildable(draft: EntryPlanDraft, measurement: EntryMeasurement, site: Site): void {
+  const faults = designFaults(draft.findings, measurement);
   if (draft.inspections.length > 0 && site.authorityId === null) {
     faults.push({
       path: 'siteId',

@@ -49,7 +49,7 @@ export class DesignChangesService {
       const site = demandFound(await change.tx.site.findUnique({ where: { id: job.siteId } }), 'site');
       const { entered, measurement } = readMeasurement(input.measurement, site);
       demandSameParts(job.measurement, measurement);
-      const faults = designFaults(designFindings(measurement));
+      const faults = designFaults(designFindings(measurement), measurement);
       if (faults.length > 0) throw new Refused(new InvalidInput(faults));
       const findings = keepWaivers(laid ?? designFindings(measurement), storedFindings(job));
       await change.tx.job.update({
