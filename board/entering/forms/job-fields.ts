@@ -1,4 +1,4 @@
-import { type FormField, ticked, type Values } from './field.js';
+import { type FormField, ticked, usualValues, type Values } from './field.js';
 
 /** A field of the measurement, and its place in the sheet; in an area the place begins with the area's key. */
 export interface MeasureField extends FormField {
@@ -159,18 +159,15 @@ export const JOB_FIELDS: readonly FormField[] = [
 export const askedFields = (values: Values): MeasureField[] =>
   MEASURES.filter(({ asked }) => asked(values)).flatMap(({ fields }) => fields);
 
-/** What the form begins with; the footing's bottom is not among it: until it is typed, it is the frost depth of the site. */
-export const NEW_JOB: Values = Object.fromEntries<string>([
-  ...JOB_FIELDS.map(({ name }) => [name, '']),
-  ...MEASURES.flatMap(({ fields }) => fields)
-    .filter(({ name }) => name !== 'footingBottom')
-    .map(({ name, usual }) => [name, usual ?? '']),
-  ...AREAS.flatMap(({ has, heated }) => [
-    [has, 'yes'],
-    [heated, 'yes'],
-  ]),
-  ['priority', '5'],
-  ['due', ''],
-  ['cold', 'yes'],
-  ['drawn', 'yes'],
-]);
+/**
+ * What the form begins with; the footing's bottom is not among it: until it is typed, it is the frost depth of the site.
+ */
+export const NEW_JOB: Values = {
+  ...usualValues(JOB_FIELDS),
+  ...usualValues(MEASURES.flatMap(({ fields }) => fields).filter(({ name }) => name !== 'footingBottom')),
+  ...Object.fromEntries(AREAS.flatMap(({ has, heated }) => [has, heated]).map((box) => [box, 'yes'])),
+  priority: '5',
+  due: '',
+  cold: 'yes',
+  drawn: 'yes',
+};
