@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join, resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
 import { bench } from '../runner/bench.js';
@@ -12,7 +11,8 @@ import { startChromium } from './chromium.js';
 import { dragPreviews, nodesOf, panFrames, zoomFrames } from './in-page.js';
 import { serve } from './serve.js';
 
-const CONFIG = fileURLToPath(new URL('../../board/vite.config.ts', import.meta.url));
+/** Seen from the project's folder, where every benchmark runs. */
+const CONFIG = resolve('board/vite.config.ts');
 const SCREEN = { width: 1440, height: 900 };
 /** Loads that count, and what is measured on each. */
 const LOADS = 3;

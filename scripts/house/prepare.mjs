@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { buildBoard } from './build-board.mjs';
-import { compile } from './compile.mjs';
+import { BENCHMARKS, compile } from './compile.mjs';
 import { demandNode } from './demand-node.mjs';
 import { generate } from './generate.mjs';
 import { install } from './install.mjs';
@@ -15,7 +15,7 @@ const lockFile = join(root, '.flagway', 'prepare.lock');
  * Does what is missing between a fresh clone and a running service; each step only when its sources changed. Two
  * callers at once take turns.
  *
- * @param {{upTo?: 'install' | 'generate' | 'compile' | 'build', say?: (text: string) => void}} [options] last step to do, and
+ * @param {{upTo?: 'install' | 'benchmarks' | 'generate' | 'compile' | 'build', say?: (text: string) => void}} [options] last step to do, and
  *   where it tells what it does
  */
 export function prepare({ upTo = 'build', say: tell = say } = {}) {
@@ -25,6 +25,7 @@ export function prepare({ upTo = 'build', say: tell = say } = {}) {
     async () => {
       await install(tell);
       if (upTo === 'install') return undefined;
+      if (upTo === 'benchmarks') return compile(tell, BENCHMARKS);
       await generate(tell);
       if (upTo === 'generate') return undefined;
       if (upTo === 'compile') return compile(tell);
