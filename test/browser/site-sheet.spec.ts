@@ -98,8 +98,13 @@ describe('the site sheet on a phone', () => {
   });
 
   it('takes a note and what is left of a started phase, and shows both', async () => {
-    await openPage(phone, `${stage.service.url}/site`);
-    await phone.getByRole('region', { name: 'Started' }).locator('article').first().getByRole('link').tap();
+    const foreman = await stage.service.client('foreman');
+    const { today: phases } = await foreman.data<{
+      today: { id: string; state: string; durationKind: string }[];
+    }>('{ today { id state durationKind } }');
+    // What cures is started too, and has no work left for a crew.
+    const worked = phases.find(({ state, durationKind }) => state === 'started' && durationKind === 'work');
+    await openPage(phone, `${stage.service.url}/site?phase=${worked?.id}`);
     await phone.getByText('Write a note').tap();
     await phone.getByLabel('Note for the next crew').fill('Hose frozen, thaw it first');
     await phone.getByRole('button', { name: 'Keep the note' }).tap();
@@ -109,7 +114,6 @@ describe('the site sheet on a phone', () => {
     await phone.getByRole('button', { name: 'Tell the office' }).tap();
     await phone.getByText('Left: 2 h 30 min').waitFor();
     await phone.getByRole('button', { name: 'All sent' }).waitFor();
-    const foreman = await stage.service.client('foreman');
     const { today } = await foreman.data<{
       today: { note: string | null; remainingMinutes: number | null }[];
     }>('{ today { note remainingMinutes } }');
