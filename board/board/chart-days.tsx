@@ -32,7 +32,6 @@ export function ChartDays({ axis, zone, now, by, days }: ChartDaysProps) {
             role="columnheader"
             className={today ? 'day-head day-today' : 'day-head'}
             style={{ left, width }}
-            aria-label={headWords(head, zone) + (today ? ', today' : '')}
             data-month={
               of !== 'month' &&
               (index === 0 || day.date.endsWith('-01') || (of === 'week' ? newMonth(day) : day.weekday === 1))
@@ -40,7 +39,10 @@ export function ChartDays({ axis, zone, now, by, days }: ChartDaysProps) {
                 : undefined
             }
           >
-            <span className="day-name">{headName(head, zone)}</span>
+            <span className="day-name" aria-hidden="true">
+              {headName(head, zone)}
+            </span>
+            <span className="heard">{headWords(head, zone) + (today ? ', today' : '')}</span>
           </div>
         );
       })}

@@ -7,7 +7,7 @@ const KINDS = Object.keys(GATE_KIND_WORDS) as HoldPointKind[];
 
 /** How outlines and grounds tell a phase's state; the class draws the sample. */
 const STATES = {
-  'legend-started': 'started, dark up to now',
+  'legend-started': 'started, filled up to now',
   'legend-done': 'done',
   'legend-critical': 'critical',
   'legend-unknown': 'weather unknown',

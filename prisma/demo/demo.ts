@@ -84,7 +84,7 @@ async function live(
           : () => false;
       // At one site a logger reads what cures, at the others the foreman does.
       const logger =
-        job.street === 'Ferry Steps'
+        job.street === 'Chapel Hill'
           ? await SiteLogger.register(hands, siteId, 'Probe under the tent')
           : null;
       lives.push(

@@ -2,7 +2,16 @@ import { describe, expect, it } from '@jest/globals';
 import type { Page } from 'playwright-core';
 import { findings } from './support/accessibility.js';
 import { demoStage } from './support/demo-stage.js';
-import { DESK, freshPage, keepScreen, openPage, PHONE, settled, signInAs } from './support/pages.js';
+import {
+  DESK,
+  freshPage,
+  keepPart,
+  keepScreen,
+  openPage,
+  PHONE,
+  settled,
+  signInAs,
+} from './support/pages.js';
 
 /*
  * Every page, in every state it can be brought to, at the desk and on the phone, before the accessibility engine.
@@ -60,7 +69,7 @@ describe('the accessibility engine finds nothing', () => {
         await clean(page, `board-${view}-${name}`);
       }
       await openPage(page, `${stage.service.url}/`);
-      await page.locator('[role=gridcell]').nth(4).focus();
+      await page.locator('[role=gridcell][id^=bar-]').nth(4).focus();
       await page.locator('#detail-reasons li').first().waitFor();
       await clean(page, `board-focus-${name}`);
       await page.context().close();
@@ -68,15 +77,42 @@ describe('the accessibility engine finds nothing', () => {
     PATIENCE,
   );
 
+  it.each([
+    ['night', { colorScheme: 'dark' }],
+    ['forced-colours', { forcedColors: 'active', reducedMotion: 'reduce' }],
+  ] as const)(
+    'in %s: the board with its signs, a job, a design, the site sheet',
+    async (name, media) => {
+      const desk = await freshPage(stage.browser, DESK);
+      await desk.emulateMedia(media);
+      await signInAs(desk, stage.service.url, 'office');
+      await desk.getByRole('gridcell').first().waitFor();
+      await desk.getByRole('button', { name: 'what the signs mean' }).click();
+      await clean(desk, `board-${name}-desk`);
+      await keepPart(desk.getByRole('region', { name: 'Signs' }), `signs-${name}`);
+      for (const page of ['jobs/101', 'jobs/101/design']) {
+        await openPage(desk, `${stage.service.url}/${page}`);
+        await clean(desk, `${page.replaceAll('/', '-')}-${name}-desk`);
+      }
+      await desk.context().close();
+      const phone = await freshPage(stage.browser, PHONE);
+      await phone.emulateMedia(media);
+      await signInAs(phone, stage.service.url, 'foreman');
+      await clean(phone, `site-${name}-phone`);
+      await phone.context().close();
+    },
+    PATIENCE,
+  );
+
   it(
-    'on the board in forced colours and with reduced motion',
+    'and the signs stand the same by day',
     async () => {
-      const page = await freshPage(stage.browser, DESK);
-      await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
-      await signInAs(page, stage.service.url, 'office');
-      await page.getByRole('gridcell').first().waitFor();
-      await clean(page, 'board-forced-colours-desk');
-      await page.context().close();
+      const desk = await stage.pageOf('office', DESK);
+      await desk.getByRole('gridcell').first().waitFor();
+      await desk.getByRole('button', { name: 'what the signs mean' }).click();
+      await clean(desk, 'board-signs-desk');
+      await keepPart(desk.getByRole('region', { name: 'Signs' }), 'signs-paper');
+      await desk.context().close();
     },
     PATIENCE,
   );

@@ -58,6 +58,12 @@ export async function keepScreen(page: Page, name: string, fullPage = false): Pr
   await page.screenshot({ path: `${SCREENS}${name}.png`, fullPage });
 }
 
+/** Keeps a picture of a part of the page. */
+export async function keepPart(part: Locator, name: string): Promise<void> {
+  mkdirSync(SCREENS, { recursive: true });
+  await part.screenshot({ path: `${SCREENS}${name}.png` });
+}
+
 /** Opens one phase of the site sheet by its title with the number of its job; another one that is open makes way. */
 export async function openPhase(phone: Page, title: string): Promise<Locator> {
   const back = phone.getByRole('link', { name: 'Back to the day' });
