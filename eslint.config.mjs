@@ -79,6 +79,7 @@ export default tseslint.config(
       'node_modules/',
       'src/generated/',
       'board/api/documents.ts',
+      'src/records/api/documents.ts',
       'coverage/',
       '.flagway/',
       'test/browser/screens/',

@@ -16,6 +16,7 @@ import { PhotosModule } from './photos/photos.module.js';
 import { ApiModule } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { PlanningModule } from './planning/planning.module.js';
+import { RecordsModule } from './records/records.module.js';
 import { RemindersModule } from './reminders/reminders.module.js';
 import { SignedLinksModule } from './signed-links/signed-links.module.js';
 import { SitesModule } from './sites/sites.module.js';
@@ -43,6 +44,7 @@ import { WorkerModule } from './worker/worker.module.js';
     LinkPhotosModule,
     PlanningModule,
     NoticesModule,
+    RecordsModule,
     RemindersModule,
     WeatherModule,
     WorkerModule,

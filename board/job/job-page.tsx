@@ -27,6 +27,7 @@ import { JobHead } from './job-head.js';
 import { JobJournal } from './job-journal.js';
 import { PhaseTable } from './phase-table.js';
 import { PlacementBlock } from './placement-block.js';
+import { RecordLinks } from './record-links.js';
 import { QuantityTable } from './quantity-table.js';
 import { WorkingOut } from './working-out.js';
 import './job-page.css';
@@ -78,6 +79,7 @@ export function JobPage({ number }: { readonly number: number }) {
             {records?.placements.map((placement) => (
               <PlacementBlock key={placement.id} placement={placement} zone={zone} />
             ))}
+            <RecordLinks number={number} />
             <JobPhotos number={number} zone={zone} />
             <LoggerBlock site={job.site} zone={zone} />
             <QuantityTable quantities={job.quantities} />

@@ -33,6 +33,7 @@ import {
 import { ProtectOrWaitService } from './protect-or-wait/protect-or-wait.service.js';
 import { PlacementProtectionResolver } from './protection/protection.resolver.js';
 import { ProtectionService } from './protection/protection.service.js';
+import { MeasuredCourses } from './measured-courses.js';
 import { watchStep } from './watch/watch.step.js';
 
 /** Placements, their temperatures and their strength. */
@@ -50,6 +51,7 @@ import { watchStep } from './watch/watch.step.js';
     LoggerRegisteredResolver,
     LoggerResolver,
     LoggersService,
+    MeasuredCourses,
     PlacementAlarmsResolver,
     PlacementChangedResolver,
     PlacementReader,
@@ -68,7 +70,7 @@ import { watchStep } from './watch/watch.step.js';
     SiteLoggersResolver,
     TemperatureReadingResolver,
   ],
-  exports: [PlacementReader],
+  exports: [MeasuredCourses, PlacementReader],
 })
 export class CureModule implements OnModuleInit {
   constructor(private readonly steps: ChangeSteps) {}
