@@ -8,7 +8,7 @@ import { whatIf } from '../../shared/schedule/what-if/what-if.js';
 import type { ApiClient } from '../support/api-client.js';
 import { findings } from './support/accessibility.js';
 import { demoStage } from './support/demo-stage.js';
-import { DESK, keepScreen, PHONE } from './support/pages.js';
+import { DESK, keepScreen, openPage, PHONE } from './support/pages.js';
 
 const PATIENCE = 300_000;
 
@@ -31,16 +31,29 @@ async function crewMissed(office: ApiClient, hours: number): Promise<{ name: str
   throw new Error('No crew is missed: give the demo work that is still to do.');
 }
 
-/** The bar of a phase that is drawn, has not begun and takes equipment. */
-async function protectedBar(page: Page, office: ApiClient): Promise<string> {
+/** Brings a phase that has not begun and takes equipment into sight, and gives its bar. */
+async function protectedBar(page: Page, address: string, office: ApiClient): Promise<string> {
   const { phases } = await plannedBy(office);
-  const drawn = await page.getByRole('gridcell').evaluateAll((bars) => bars.map(({ id }) => id));
-  const found = phases.find(
-    ({ id, holds, facts }) =>
-      (holds ?? []).length > 0 && facts?.actualStart === undefined && drawn.includes(`bar-${id}`),
+  const guarded = new Set(
+    phases
+      .filter(({ holds, facts }) => (holds ?? []).length > 0 && facts?.actualStart === undefined)
+      .map(({ id }) => String(id)),
   );
-  if (!found) throw new Error('No bar on the board takes equipment: give the demo a protected pour.');
-  return `bar-${found.id}`;
+  const { jobs } = await office.data<{
+    jobs: {
+      edges: {
+        node: { name: string; phases: { id: string; planned: { startAt: string } | null }[] };
+      }[];
+    };
+  }>('{ jobs(first: 50) { edges { node { name phases { id planned { startAt } } } } } }');
+  for (const { node } of jobs.edges) {
+    const found = node.phases.find(({ id, planned }) => planned && guarded.has(id));
+    if (!found) continue;
+    const view = new URLSearchParams({ search: node.name, from: found.planned?.startAt.slice(0, 10) ?? '' });
+    await openPage(page, `${address}/?${view}`);
+    return `bar-${found.id}`;
+  }
+  throw new Error('No planned phase takes equipment: give the demo a protected pour.');
 }
 
 /*
@@ -113,7 +126,7 @@ describe('the office asks the plan', () => {
       expect(await findings(page)).toEqual([]);
 
       const bare = tried.getByRole('button', { name: 'it goes without protection' });
-      const guarded = await protectedBar(page, office);
+      const guarded = await protectedBar(page, stage.service.url, office);
       expect(await bare.isDisabled()).toBe(true);
       await page.locator(`[id="${guarded}"]`).focus();
       await bare.press('Enter');
