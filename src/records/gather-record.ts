@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { MeasuredCourses } from '../cure/cure.face.js';
-import { PictureFiles } from '../photos/photos.face.js';
+import { PictureFiles, type PictureOwner } from '../photos/photos.face.js';
 import type { Context } from '../platform/context.js';
 import { Database } from '../platform/database/database.js';
 import { RecordDocument, RecordJournalDocument, type RecordJournalQuery } from './api/documents.js';
@@ -64,7 +64,8 @@ export class RecordGatherer {
 
   private async pictures(ctx: Context, job: RecordJob, audience: Audience): Promise<RecordPicture[]> {
     const { companyId } = ctx;
-    const owner = audience === 'owner' ? { companyId, releasedOfJob: job.id } : { companyId };
+    const released = { jobId: job.id, releasedAt: { not: null } };
+    const owner: PictureOwner = audience === 'owner' ? { companyId, only: released } : { companyId };
     const pictures: RecordPicture[] = [];
     for (const { id } of job.photos) {
       const hash = await this.files.hashOf(owner, id);
