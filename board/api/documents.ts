@@ -3350,6 +3350,8 @@ export type EntryDesignQuery = {
     readonly findings: ReadonlyArray<{
       readonly rule: string;
       readonly blocks: ReadonlyArray<string> | null;
+      readonly waived: string | null;
+      readonly waivedAt: string | null;
       readonly ok: boolean;
       readonly text: string;
       readonly measured: string;
@@ -3357,6 +3359,7 @@ export type EntryDesignQuery = {
       readonly mark: string;
       readonly source: string;
       readonly caution: string | null;
+      readonly waivedBy: { readonly id: string; readonly name: string } | null;
     }>;
     readonly design: {
       readonly heat: ReadonlyArray<{
@@ -3532,6 +3535,21 @@ export type HookupsQuery = {
   };
 };
 
+export type DesignFindingFieldsFragment = {
+  readonly rule: string;
+  readonly blocks: ReadonlyArray<string> | null;
+  readonly waived: string | null;
+  readonly waivedAt: string | null;
+  readonly ok: boolean;
+  readonly text: string;
+  readonly measured: string;
+  readonly limit: string;
+  readonly mark: string;
+  readonly source: string;
+  readonly caution: string | null;
+  readonly waivedBy: { readonly id: string; readonly name: string } | null;
+};
+
 export type JobDesignQueryVariables = Exact<{
   number: Scalars['Int']['input'];
 }>;
@@ -3539,9 +3557,13 @@ export type JobDesignQueryVariables = Exact<{
 export type JobDesignQuery = {
   readonly jobByNumber: {
     readonly id: string;
+    readonly revision: number;
+    readonly measurement: string;
     readonly findings: ReadonlyArray<{
       readonly rule: string;
       readonly blocks: ReadonlyArray<string> | null;
+      readonly waived: string | null;
+      readonly waivedAt: string | null;
       readonly ok: boolean;
       readonly text: string;
       readonly measured: string;
@@ -3549,6 +3571,7 @@ export type JobDesignQuery = {
       readonly mark: string;
       readonly source: string;
       readonly caution: string | null;
+      readonly waivedBy: { readonly id: string; readonly name: string } | null;
     }>;
     readonly buyList: ReadonlyArray<{
       readonly key: string;
@@ -3562,6 +3585,35 @@ export type JobDesignQuery = {
       readonly mark: string;
     }>;
   } | null;
+};
+
+export type WaiveFindingMutationVariables = Exact<{
+  input: WaiveFindingInput;
+}>;
+
+export type WaiveFindingMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'JobChanged' }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotWaivable'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
+};
+
+export type CorrectMeasurementMutationVariables = Exact<{
+  input: CorrectMeasurementInput;
+}>;
+
+export type CorrectMeasurementMutation = {
+  readonly outcome:
+    | { readonly __typename: 'InvalidInput'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'JobChanged' }
+    | { readonly __typename: 'KeyReused'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'NotFound'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'StaleRevision'; readonly code: string; readonly message: string }
+    | { readonly __typename: 'WrongState'; readonly code: string; readonly message: string };
 };
 
 export type JobPageQueryVariables = Exact<{
@@ -4762,20 +4814,6 @@ export const WindowFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'WindowFields' },
 ) as unknown as TypedDocumentString<WindowFieldsFragment, unknown>;
-export const FindingFieldsFragmentDoc = new TypedDocumentString(
-  `
-    fragment FindingFields on Finding {
-  ok
-  text
-  measured
-  limit
-  mark
-  source
-  caution
-}
-    `,
-  { fragmentName: 'FindingFields' },
-) as unknown as TypedDocumentString<FindingFieldsFragment, unknown>;
 export const RefusalFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment RefusalFields on Refusal {
@@ -4945,6 +4983,44 @@ export const FaultFieldsFragmentDoc = new TypedDocumentString(
     `,
   { fragmentName: 'FaultFields' },
 ) as unknown as TypedDocumentString<FaultFieldsFragment, unknown>;
+export const FindingFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}
+    `,
+  { fragmentName: 'FindingFields' },
+) as unknown as TypedDocumentString<FindingFieldsFragment, unknown>;
+export const DesignFindingFieldsFragmentDoc = new TypedDocumentString(
+  `
+    fragment DesignFindingFields on Finding {
+  rule
+  ...FindingFields
+  blocks
+  waived
+  waivedAt
+  waivedBy {
+    id
+    name
+  }
+}
+    fragment FindingFields on Finding {
+  ok
+  text
+  measured
+  limit
+  mark
+  source
+  caution
+}`,
+  { fragmentName: 'DesignFindingFields' },
+) as unknown as TypedDocumentString<DesignFindingFieldsFragment, unknown>;
 export const HeatingSetFieldsFragmentDoc = new TypedDocumentString(
   `
     fragment HeatingSetFields on HeatingSet {
@@ -6373,9 +6449,7 @@ export const EntryDesignDocument = new TypedDocumentString(`
       town
     }
     findings {
-      rule
-      ...FindingFields
-      blocks
+      ...DesignFindingFields
     }
     design {
       heat {
@@ -6462,6 +6536,17 @@ export const EntryDesignDocument = new TypedDocumentString(`
   mark
   source
   caution
+}
+fragment DesignFindingFields on Finding {
+  rule
+  ...FindingFields
+  blocks
+  waived
+  waivedAt
+  waivedBy {
+    id
+    name
+  }
 }`) as unknown as TypedDocumentString<EntryDesignQuery, EntryDesignQueryVariables>;
 export const HookupPageDocument = new TypedDocumentString(`
     query HookupPage($id: ID!) {
@@ -6585,10 +6670,10 @@ export const JobDesignDocument = new TypedDocumentString(`
     query JobDesign($number: Int!) {
   jobByNumber(number: $number) {
     id
+    revision
+    measurement
     findings {
-      rule
-      ...FindingFields
-      blocks
+      ...DesignFindingFields
     }
     buyList {
       key
@@ -6611,7 +6696,40 @@ export const JobDesignDocument = new TypedDocumentString(`
   mark
   source
   caution
+}
+fragment DesignFindingFields on Finding {
+  rule
+  ...FindingFields
+  blocks
+  waived
+  waivedAt
+  waivedBy {
+    id
+    name
+  }
 }`) as unknown as TypedDocumentString<JobDesignQuery, JobDesignQueryVariables>;
+export const WaiveFindingDocument = new TypedDocumentString(`
+    mutation WaiveFinding($input: WaiveFindingInput!) {
+  outcome: waiveFinding(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<WaiveFindingMutation, WaiveFindingMutationVariables>;
+export const CorrectMeasurementDocument = new TypedDocumentString(`
+    mutation CorrectMeasurement($input: CorrectMeasurementInput!) {
+  outcome: correctMeasurement(input: $input) {
+    __typename
+    ...RefusalFields
+  }
+}
+    fragment RefusalFields on Refusal {
+  code
+  message
+}`) as unknown as TypedDocumentString<CorrectMeasurementMutation, CorrectMeasurementMutationVariables>;
 export const JobPageDocument = new TypedDocumentString(`
     query JobPage($number: Int!) {
   jobByNumber(number: $number) {

@@ -2,11 +2,13 @@ import { EntryDesignDocument } from '../api/documents.js';
 import { useQuery } from '../api/use-query.js';
 import { DesignTable } from '../job/design-table.js';
 import { PageLink } from '../routing/page-link.js';
+import { useSignedIn } from '../session/session.js';
 import { EntryDesignBlock } from './entry-design-block.js';
 import '../job/job-page.css';
 
 /** The design of a job on sheets to print: drawings to scale, figures, and what the rules say. */
 export function DesignPage({ number }: { readonly number: number }) {
+  const { company } = useSignedIn();
   const { data, error } = useQuery(EntryDesignDocument, { number });
   const job = data?.jobByNumber ?? null;
   return (
@@ -45,7 +47,7 @@ export function DesignPage({ number }: { readonly number: number }) {
             ) : (
               <p>The measurements of this job cannot be read; nothing is designed from them.</p>
             )}
-            <DesignTable findings={job.findings} />
+            <DesignTable findings={job.findings} zone={company.zone} />
           </>
         )}
       </main>

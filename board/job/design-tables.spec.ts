@@ -15,6 +15,9 @@ const finding = (more: Partial<JobDesign['findings'][number]>): JobDesign['findi
   source: 'rule of the trade, no source',
   caution: null,
   blocks: [],
+  waived: null,
+  waivedAt: null,
+  waivedBy: null,
   ...more,
 });
 const cellsOf = (markup: string): string[][] =>
@@ -34,7 +37,9 @@ describe('the table of the design', () => {
       blocks: ['footing-pour'],
     });
     const rows = cellsOf(
-      renderToStaticMarkup(createElement(DesignTable, { findings: [finding({}), short] })),
+      renderToStaticMarkup(
+        createElement(DesignTable, { findings: [finding({}), short], zone: 'America/New_York' }),
+      ),
     );
     expect(rows.map(([kept, , waits]) => [kept, waits])).toEqual([
       ['No', 'footing pour'],
@@ -44,9 +49,34 @@ describe('the table of the design', () => {
     expect(rows[0]?.[1]).toContain('Caution: Protect the excavation.');
   });
 
+  it('says who goes on against a broken rule, when and why, and that nothing waits for it', () => {
+    const wide = finding({
+      rule: 'cable-spacing',
+      ok: false,
+      blocks: ['cable'],
+      waived: 'the instructions allow 14 in',
+      waivedAt: '2026-11-28T15:12:00.000Z',
+      waivedBy: { id: 'p', name: 'R. Alder' },
+    });
+    const wayOut = () => 'a way out';
+    const table = (one: JobDesign['findings'][number]) =>
+      cellsOf(
+        renderToStaticMarkup(
+          createElement(DesignTable, { findings: [one], zone: 'America/New_York', wayOut }),
+        ),
+      )[0]!;
+    const [kept, found, waits] = table(wide);
+    expect([kept, waits]).toEqual(['Waived', '']);
+    expect(found).toContain('Waived by R. Alder, Sat 28 Nov 10:12: the instructions allow 14 in');
+    expect(found).not.toContain('a way out');
+    expect(table({ ...wide, waived: null })[1]).toContain('a way out');
+  });
+
   it('takes findings that say nothing of phases', () => {
     const rows = cellsOf(
-      renderToStaticMarkup(createElement(DesignTable, { findings: [finding({ blocks: null })] })),
+      renderToStaticMarkup(
+        createElement(DesignTable, { findings: [finding({ blocks: null })], zone: 'America/New_York' }),
+      ),
     );
     expect(rows).toHaveLength(1);
   });

@@ -7,6 +7,7 @@ import {
   JobPageDocument,
   JobRecordsDocument,
 } from '../api/documents.js';
+import { CorrectMeasurementForm } from '../design/correct-measurement-form.js';
 import { EntryDesignBlock } from '../design/entry-design-block.js';
 import { useQuery } from '../api/use-query.js';
 import { HatchDefinitions } from '../draw/hatches.js';
@@ -29,12 +30,14 @@ import { PhaseTable } from './phase-table.js';
 import { PlacementBlock } from './placement-block.js';
 import { RecordLinks } from './record-links.js';
 import { QuantityTable } from './quantity-table.js';
+import { WaiveFindingForm } from './waive-finding-form.js';
 import { WorkingOut } from './working-out.js';
 import './job-page.css';
 
 /** One job on one page: its areas, phases and gates in order, what was measured, and who did what. */
 export function JobPage({ number }: { readonly number: number }) {
   const { me, company } = useSignedIn();
+  const office = me.role === 'office';
   const { data, error } = useQuery(JobPageDocument, { number });
   const records = useQuery(JobRecordsDocument, { number }).data?.jobByNumber ?? null;
   const design = useQuery(JobDesignDocument, { number }).data?.jobByNumber ?? null;
@@ -93,7 +96,14 @@ export function JobPage({ number }: { readonly number: number }) {
               </>
             )}
             {design && <BuyTable lines={design.buyList} />}
-            {design && <DesignTable findings={design.findings} />}
+            {design && (
+              <DesignTable
+                findings={design.findings}
+                zone={zone}
+                wayOut={(finding) => office && <WaiveFindingForm jobId={job.id} finding={finding} />}
+              />
+            )}
+            {design && office && <CorrectMeasurementForm job={design} number={number} />}
             <JobJournal jobId={job.id} zone={zone} />
           </>
         )}

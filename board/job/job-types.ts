@@ -8,3 +8,6 @@ export type JobRecords = NonNullable<JobRecordsQuery['jobByNumber']>;
 
 /** What the rules say about the job as measured, and what to buy. */
 export type JobDesign = NonNullable<JobDesignQuery['jobByNumber']>;
+
+/** What one rule says about the design, and who goes on against it. */
+export type DesignFinding = JobDesign['findings'][number];

@@ -5,6 +5,7 @@ import {
   ChangeProtectionDocument,
   ChooseProtectionDocument,
   CommitJobDocument,
+  CorrectMeasurementDocument,
   DecideHoldPointDocument,
   DropProposalDocument,
   FinishPhaseDocument,
@@ -30,6 +31,7 @@ import {
   TellRemainingDocument,
   type TypedDocumentString,
   UndoProposalDocument,
+  WaiveFindingDocument,
 } from '../api/documents.js';
 
 /**
@@ -67,6 +69,8 @@ export const CHANGE_DOCUMENTS = {
   recordHookup: RecordHookupDocument,
   releasePhoto: ReleasePhotoDocument,
   takeBackPhoto: TakeBackPhotoDocument,
+  waiveFinding: WaiveFindingDocument,
+  correctMeasurement: CorrectMeasurementDocument,
 } as const;
 
 type DocumentName = keyof typeof CHANGE_DOCUMENTS;

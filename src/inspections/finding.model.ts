@@ -1,4 +1,4 @@
-import { Field, ObjectType } from '@nestjs/graphql';
+import { Field, GraphQLISODateTime, ObjectType } from '@nestjs/graphql';
 
 /** What one rule says about one measured value. */
 @ObjectType({ description: 'What one rule says about one measured value.' })
@@ -42,4 +42,7 @@ export class Finding {
     description: 'Why the office goes on against a broken rule of the design; null when it was not waived.',
   })
   readonly waived?: string | null;
+
+  @Field(() => GraphQLISODateTime, { nullable: true, description: 'When it was waived.' })
+  readonly waivedAt?: Date | null;
 }

@@ -10,6 +10,7 @@ import { LinksService } from './custom/links.service.js';
 import { CreateJobService } from './entering/create-job.service.js';
 import { DesignChangesService } from './entering/design-changes.service.js';
 import { JobsService } from './entering/jobs.service.js';
+import { FindingFieldsResolver } from './finding-fields.resolver.js';
 import { JobChangedResolver } from './job-changed.resolver.js';
 import { JobFieldsResolver } from './job-fields.resolver.js';
 import { JobReader } from './job-reader.js';
@@ -26,7 +27,7 @@ const templates = [TemplateReader, TemplatesService, TemplatesResolver, Template
 const entering = [CreateJobService, DesignChangesService, JobsService, JobsResolver, JobChangedResolver];
 const custom = [AddPhaseService, DropPhaseService, LinksService, CustomResolver, LinkCycleResolver];
 const clearances = [ClearancesService, ClearancesResolver, ClearanceChangedResolver];
-const fields = [JobFieldsResolver, PhaseFieldsResolver, LinkFieldsResolver];
+const fields = [JobFieldsResolver, PhaseFieldsResolver, LinkFieldsResolver, FindingFieldsResolver];
 
 /** Jobs with everything that makes them up. */
 @Global()

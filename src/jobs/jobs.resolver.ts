@@ -68,7 +68,7 @@ export class JobsResolver {
 
   @Mutation(() => CorrectMeasurementOutcome, {
     description:
-      'Takes corrected measurements of the same areas and heating sets; what they break is judged anew.',
+      'Takes corrected measurements of the same areas and heating sets; quantities, the work of phases that have not begun and what the rules say follow.',
   })
   @Allow('office')
   correctMeasurement(@Ctx() ctx: Context, @Args('input', INPUT) input: CorrectMeasurementInput) {

@@ -31,6 +31,27 @@ describe('the design of a job', () => {
     );
     number = data?.job.number ?? 0;
   });
+  /** Enters a job like that with a set of another heated length, and says its number. */
+  const enterWith = async (heatedFeet: number, house: number): Promise<number> => {
+    const office = await stage.service.client('office');
+    const sheet = structuredClone(MEASUREMENTS['Quarry Road']);
+    Object.assign(sheet?.heatingSets[0] ?? {}, {
+      heatedFeet,
+      watts: heatedFeet * 12,
+      ohms: 4800 / heatedFeet,
+    });
+    const measurement = JSON.stringify(sheet);
+    const { data } = await office.ask<{ sites: { edges: { node: { id: string } }[] } }>(
+      '{ sites(first: 1) { edges { node { id } } } }',
+    );
+    const siteId = data?.sites.edges[0]?.node.id;
+    const outcome = await office.change<{ job: { number: number } }>(
+      'createJob',
+      { siteId, name: `Quarry Road ${house}`, ownerName: 'R. Alder', measurement },
+      '... on JobChanged { job { number } }',
+    );
+    return outcome.job.number;
+  };
   const drawn = (page: Page) => page.locator('figure.drawing img').first().waitFor();
 
   it.each([
@@ -105,6 +126,57 @@ describe('the design of a job', () => {
         const perInch = box.height / 96 / (inner ?? NaN);
         expect((Number(x2) - Number(x1)) * perInch).toBeCloseTo(1, 2);
       }
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  it.each([
+    ['desk', DESK],
+    ['phone', PHONE],
+  ] as const)(
+    'has a rule of the trade waived by reason, and a wrongly read label corrected, %s',
+    async (name, screen) => {
+      const job = await enterWith(150, name === 'desk' ? 5 : 7);
+      const page = await stage.pageOf('office', screen, `/jobs/${job}`);
+      const design = page.getByRole('region', { name: 'Design', exact: true });
+      const broken = design
+        .getByRole('row')
+        .filter({ has: page.getByRole('rowheader', { name: 'No', exact: true }) });
+      await broken.first().getByText('Go on against this rule').click();
+      const correction = page.locator('details.correct-measurement');
+      await correction.locator('summary').click();
+      await broken.first().scrollIntoViewIfNeeded();
+      await keepScreen(page, `waive-a-rule-${name}`);
+      await correction.scrollIntoViewIfNeeded();
+      await keepScreen(page, `correct-a-measurement-${name}`);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+      ).toBeLessThanOrEqual(0);
+      expect(await findings(page)).toEqual([]);
+
+      await broken.first().getByLabel('Why it is right here; kept with your name').fill('owner wants it so');
+      await broken.first().getByRole('button', { name: 'Waive the rule' }).click();
+      const waived = design.getByRole('row').filter({ hasText: 'Waived by Ines Rowe' });
+      await waived.first().waitFor();
+      expect(await waived.first().innerText()).toMatch(/Waived by Ines Rowe, .*\d\d:\d\d: owner wants it so/);
+      await waived.first().scrollIntoViewIfNeeded();
+      await keepScreen(page, `waived-rule-${name}`);
+
+      const reason = correction.getByLabel('Why it is corrected; kept with your name');
+      const correct = correction.getByRole('button', { name: 'Correct the measurement' });
+      await reason.fill('label read again');
+      await correct.click();
+      expect(await correction.getByRole('alert').innerText()).toContain('Nothing is other than it was');
+      const label = correction.getByRole('group', { name: 'Set A, 98 ft' });
+      await label.getByLabel('Heated length').fill('98');
+      await label.getByLabel('Power').fill('1176');
+      await label.getByLabel('Resistance on the label').fill('48.98');
+      await correct.click();
+      await design.getByRole('row').filter({ hasText: 'Waived by' }).waitFor({ state: 'detached' });
+      await broken.first().waitFor({ state: 'detached' });
+      await page.getByText('98 ft, uncut; runs no closer than 3').waitFor();
+      await page.getByText('measurement corrected').first().waitFor();
       await page.context().close();
     },
     PATIENCE,

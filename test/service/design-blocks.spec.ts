@@ -18,6 +18,8 @@ interface Found {
   source: string;
   text: string;
   waived: string | null;
+  waivedAt: string | null;
+  waivedBy: { name: string } | null;
 }
 interface Outcome {
   code?: string;
@@ -59,7 +61,7 @@ describe('a design that breaks a rule', () => {
   };
   const findingsOf = async (jobId: string) => {
     const { data } = await mine.client.ask<{ job: { findings: Found[] } }>(
-      `query ($id: ID!) { job(id: $id) { findings { ${FINDING} waived } } }`,
+      `query ($id: ID!) { job(id: $id) { findings { ${FINDING} waived waivedAt waivedBy { name } } } }`,
       { id: jobId },
     );
     return data?.job.findings ?? [];
@@ -122,9 +124,15 @@ describe('a design that breaks a rule', () => {
     expect(await send('waiveFinding', { ...waiver, reason: '' })).toMatchObject({ code: 'InvalidInput' });
     expect(await send('waiveFinding', waiver, theirs)).toMatchObject({ code: 'NotFound' });
     expect((await send('waiveFinding', waiver)).code).toBeUndefined();
-    expect((await findingsOf(jobId)).find(({ rule, ok }) => rule === 'cable-spacing' && !ok)?.waived).toBe(
-      'maker allows 14 in here',
-    );
+    const waived = (await findingsOf(jobId)).find(({ rule, ok }) => rule === 'cable-spacing' && !ok);
+    expect(waived).toMatchObject({
+      waived: 'maker allows 14 in here',
+      waivedBy: { name: expect.any(String) },
+    });
+    const entry = await service.database.journalEntry.findFirstOrThrow({
+      where: { jobId, action: 'finding waived' },
+    });
+    expect(waived?.waivedAt).toBe(entry.at.toISOString());
     expect((await start(jobId, 'cable.landing')).code).toBe('PredecessorUnfinished');
   });
 
@@ -172,6 +180,49 @@ describe('a design that breaks a rule', () => {
     expect((await start(jobId, 'cable.landing')).code).toBe('PredecessorUnfinished');
     const set = await service.database.heatingSet.findFirstOrThrow({ where: { jobId } });
     expect(set).toMatchObject({ heatedFeet: 375, watts: 3000 });
+  });
+
+  it('gives what waits the minutes that follow from corrected quantities, and leaves what has begun to its crew', async () => {
+    const jobId = await mine.enterJob();
+    const minutesOf = async () => {
+      const rows = await service.database.phase.findMany({ where: { jobId } });
+      return new Map(rows.map(({ key, durationMinutes }) => [key, durationMinutes]));
+    };
+    const plannedOf = async () => {
+      const where = { jobId, key: 'walk-base.walk' };
+      const { planned } = await service.database.phase.findFirstOrThrow({
+        where,
+        include: { planned: true },
+      });
+      return Number(planned?.finishAt) - Number(planned?.startAt);
+    };
+    const [before, plannedBefore] = [await minutesOf(), await plannedOf()];
+    await service.database.phase.updateMany({
+      where: { jobId, key: 'cable.walk' },
+      data: { state: 'started' },
+    });
+    const entry = entryFixture();
+    entry.areas[2].lengthFeet = 24;
+    const corrected = await send('correctMeasurement', {
+      jobId,
+      measurement: JSON.stringify(entry),
+      reason: 'walk taped again',
+    });
+    expect(corrected.code).toBeUndefined();
+    const after = await minutesOf();
+    // By the built-in template (common practice): 30 min, and 9 min of two masons a square foot of 12 by 4 ft, then of 24 by 4 ft.
+    expect([before.get('walk-base.walk'), after.get('walk-base.walk')]).toEqual([255, 465]);
+    expect(await plannedOf()).toBeGreaterThan(plannedBefore);
+    for (const same of ['cable.walk', 'base-cure.walk', 'mesh.landing', 'dig'])
+      expect(after.get(same)).toBe(before.get(same));
+    const { detail, reason } = await service.database.journalEntry.findFirstOrThrow({
+      where: { jobId, action: 'measurement corrected' },
+    });
+    expect(reason).toBe('walk taped again');
+    expect(detail).toMatchObject({
+      durations: expect.arrayContaining([{ phase: 'Walk base and mesh: Walk', before: 255, after: 465 }]),
+      keptUnderWay: ['Lay the cable: Walk'],
+    });
   });
 
   it('by a set that cannot be laid keeps the cable of its areas alone from being laid', async () => {

@@ -11,8 +11,10 @@ import {
   findingsColumn,
   storedFindings,
   type StoredFinding,
+  type StoredWaiver,
 } from '../../design/design.face.js';
 import type { Prisma } from '../../generated/prisma/client.js';
+import type { Change } from '../../platform/change/change.js';
 import { ChangeRunner } from '../../platform/change/change-runner.js';
 import type { Context } from '../../platform/context.js';
 import { demandFound, demandRevision } from '../../platform/outcomes/demand.js';
@@ -22,6 +24,7 @@ import { Refused } from '../../platform/outcomes/refusal.js';
 import { NotWaivable } from '../../inspections/inspections.face.js';
 import { demandJob, demandLive } from '../demand-job.js';
 import { reasonText } from '../reason-schema.js';
+import { correctDurations } from './correct-durations.js';
 import { designFaults } from './design-faults.js';
 import { findingsOf } from './findings-of.js';
 import { heatingSetRow } from './heating-set-row.js';
@@ -38,7 +41,7 @@ export class DesignChangesService {
     private readonly designer: EntryDesigner,
   ) {}
 
-  /** Takes another sheet for the same areas and sets. Phases keep the work and the links that they have. */
+  /** Takes another sheet for the same areas and sets: quantities, and what waits for work by them, follow it; links stay. */
   async correct(ctx: Context, input: CorrectMeasurementInput) {
     const laid = await findingsOf(this.designer, input.measurement);
     return this.changes.run(ctx, { operation: 'correctMeasurement', input }, async (change) => {
@@ -48,7 +51,7 @@ export class DesignChangesService {
       demandLive(job);
       const site = demandFound(await change.tx.site.findUnique({ where: { id: job.siteId } }), 'site');
       const { entered, measurement } = readMeasurement(input.measurement, site);
-      demandSameParts(job.measurement, measurement);
+      const before = demandSameParts(job.measurement, measurement);
       const faults = designFaults(designFindings(measurement), measurement);
       if (faults.length > 0) throw new Refused(new InvalidInput(faults));
       const findings = keepWaivers(laid ?? designFindings(measurement), storedFindings(job));
@@ -72,12 +75,13 @@ export class DesignChangesService {
           where: { jobId: job.id, key: set.key, receivedAt: null },
           data: heatingSetRow(set),
         });
+      const durations = await correctDurations(change, job, before, measurement);
       change.record({
         action: 'measurement corrected',
         subjectType: 'job',
         subjectId: job.id,
         jobId: job.id,
-        detail: { broken: findings.filter(({ ok }) => !ok).map(({ text }) => text) },
+        detail: { broken: findings.filter(({ ok }) => !ok).map(({ text }) => text), ...durations },
         reason,
       });
       return { jobId: job.id };
@@ -101,7 +105,7 @@ export class DesignChangesService {
         where: { id: job.id },
         data: {
           designFindings: findingsColumn(
-            findings.map((one) => (meant(one) ? { ...one, waived: reason } : one)),
+            findings.map((one) => (meant(one) ? { ...one, ...waiverOf(change, reason) } : one)),
           ),
           revision: { increment: 1 },
         },
@@ -128,13 +132,24 @@ const keepWaivers = (
     const before = earlier.find(
       (one) => one.rule === finding.rule && one.text === finding.text && one.measured === finding.measured,
     );
-    return before?.waived === undefined ? finding : { ...finding, waived: before.waived };
+    if (before?.waived === undefined) return finding;
+    const { waived, waivedById, waivedAt } = before;
+    return { ...finding, waived, ...(waivedById && { waivedById }), ...(waivedAt && { waivedAt }) };
   });
 
-/** @throws Refused with InvalidInput when the sheet has other areas or sets: the job's phases were made for these. */
-function demandSameParts(stored: Prisma.JsonValue, measurement: EntryMeasurement): void {
+const waiverOf = ({ ctx, now }: Change, reason: string): StoredWaiver => ({
+  waived: reason,
+  ...(ctx.personId && { waivedById: ctx.personId }),
+  waivedAt: now.toISOString(),
+});
+
+/**
+ * What was measured before. @throws Refused with InvalidInput when the sheet has other areas or sets: the job's phases
+ * were made for these.
+ */
+function demandSameParts(stored: Prisma.JsonValue, measurement: EntryMeasurement): EntryMeasurement {
   const before = checkMeasurement(stored);
-  if (before.ok && partsOf(before.measurement) === partsOf(measurement)) return;
+  if (before.ok && partsOf(before.measurement) === partsOf(measurement)) return before.measurement;
   const message =
     'must have the areas and heating sets that the job was entered with: its phases were made for them. Enter a new job for other ones.';
   throw new Refused(new InvalidInput([{ path: 'measurement', message }]));

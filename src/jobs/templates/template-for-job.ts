@@ -24,12 +24,18 @@ export interface TemplateForJob {
 export async function templateForJob(change: Change, id: string | null | undefined): Promise<TemplateForJob> {
   const row = await chosen(change, id ?? null);
   if (!row.active) refuse(`"${row.name}" is out of use; choose an active template.`);
-  const checked = checkTemplate(row.body);
-  if (!checked.ok) {
-    const faults = checked.faults.map(({ path, message }) => `${path}: ${message}`).join(' ');
-    refuse(`"${row.name}" can no longer be used (${faults}); open it, put this right and save it.`);
-  }
-  return { id: row.id, template: (checked as { template: EntryTemplate }).template };
+  return { id: row.id, template: readTemplate(row) };
+}
+
+/** What the template of a job says as it stands, in use or not. @throws Refused with InvalidInput when it can no longer be read. */
+export const templateOfJob = async ({ ctx, tx }: Change, id: string): Promise<EntryTemplate> =>
+  readTemplate(await tx.template.findFirstOrThrow({ where: { companyId: ctx.companyId, id } }));
+
+function readTemplate({ name, body }: Template): EntryTemplate {
+  const checked = checkTemplate(body);
+  if (checked.ok) return checked.template;
+  const faults = checked.faults.map(({ path, message }) => `${path}: ${message}`).join(' ');
+  return refuse(`"${name}" can no longer be used (${faults}); open it, put this right and save it.`);
 }
 
 async function chosen({ ctx, tx }: Change, id: string | null): Promise<Template> {
