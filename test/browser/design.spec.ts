@@ -7,9 +7,13 @@ import { findings } from './support/accessibility.js';
 import { demoStage } from './support/demo-stage.js';
 import { peopleDatabase } from './support/people-database.js';
 import { DESK, keepScreen, PHONE } from './support/pages.js';
+import { dimensionLine, readPdf } from './support/pdf-sheet.js';
 
 /** Laying the cables of a job takes seconds, and the engine reads a long page. */
 const PATIENCE = 240_000;
+
+/** Fractions of an inch as a tape shows them, by the eighth. */
+const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
 
 describe('the design of a job', () => {
   const stage = demoStage(peopleDatabase);
@@ -127,6 +131,40 @@ describe('the design of a job', () => {
         expect((Number(x2) - Number(x1)) * perInch).toBeCloseTo(1, 2);
       }
       await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  it(
+    'prints every dimension of the cable plan at its stated inches on the scale of the sheet',
+    async () => {
+      const page = await stage.pageOf('office', DESK, `/jobs/${number}/design`);
+      await drawn(page);
+      const sheets = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+      await page.context().close();
+      const plan = sheets.find(({ texts }) =>
+        texts.some(({ words }) => words === 'sleeve for the cold lead'),
+      );
+      const scale = /Scale 1 : (\d+)/.exec(plan?.texts.map(({ words }) => words).join(' ') ?? '')?.[1];
+      // On Letter a landing of 6 by 4½ ft goes at ½ in to the foot.
+      expect(Number(scale)).toBe(24);
+      const stated = (plan?.texts ?? []).flatMap(({ words, middle, along }) => {
+        const inches = /^(\d+)([⅛¼⅜½⅝¾⅞]?) in$/.exec(words);
+        return inches
+          ? [{ words, middle, along, inches: Number(inches[1]) + EIGHTHS.indexOf(inches[2] ?? '') / 8 }]
+          : [];
+      });
+      // The landing and the step as they were measured.
+      for (const measured of ['72 in', '54 in', '12 in'])
+        expect(stated.map(({ words }) => words)).toContain(measured);
+      for (const { words, middle, along, inches } of stated) {
+        const line = dimensionLine(plan?.strokes ?? [], middle, along);
+        if (!line) throw new Error(`No dimension line was found under "${words}"`);
+        const onPaper = Math.hypot(line.b.x - line.a.x, line.b.y - line.a.y) / 72;
+        // To the eighth that is stated, and a hundredth of an inch of paper for the printer's own rounding.
+        const off = Math.abs(onPaper * Number(scale) - inches);
+        if (off > 1 / 16 + 0.01 * Number(scale)) throw new Error(`"${words}" is ${off} in off`);
+      }
     },
     PATIENCE,
   );
