@@ -78,36 +78,38 @@ function strokesOf(operators: readonly number[], given: readonly unknown[]): Pdf
       kept.push(now);
       const [matrix] = args as [Matrix | null];
       if (matrix) now = Util.transform(now, matrix);
-    } else if (operator === OPS.constructPath) strokes.push(...partsOf(args as [number[], number[]], now));
+    } else if (operator === OPS.constructPath)
+      strokes.push(...partsOf((args as [unknown, [ArrayLike<number> | null]])[1], now));
   });
   return strokes;
 }
 
-/** How many numbers a path's operator takes. */
-const TAKES = new Map<number, number>([
-  [OPS.moveTo, 2],
-  [OPS.lineTo, 2],
-  [OPS.curveTo, 6],
-  [OPS.curveTo2, 4],
-  [OPS.curveTo3, 4],
-  [OPS.rectangle, 4],
-  [OPS.closePath, 0],
-]);
+/** Steps of a path as the library writes them, each with the numbers it takes. */
+const LINE = 1;
+const TAKES: readonly number[] = [2, 2, 6, 0];
 
-function partsOf(
-  [operators, numbers]: [number[], number[]],
-  matrix: Matrix,
-): { a: SheetPoint; b: SheetPoint }[] {
+function partsOf([steps]: [ArrayLike<number> | null], matrix: Matrix): { a: SheetPoint; b: SheetPoint }[] {
+  const path = Array.from(steps ?? []);
   const parts: { a: SheetPoint; b: SheetPoint }[] = [];
-  let [from, next]: [SheetPoint, number] = [{ x: 0, y: 0 }, 0];
-  for (const operator of operators) {
-    const takes = TAKES.get(operator);
-    if (takes === undefined) throw new Error(`Operator ${operator} of a path is not known`);
-    const own = numbers.slice(next, (next += takes));
-    if (takes < 2 || operator === OPS.rectangle) continue;
-    const [x, y] = Util.applyTransform(own.slice(-2), matrix) as [number, number];
-    if (operator === OPS.lineTo) parts.push({ a: from, b: { x, y } });
-    from = { x, y };
+  let from: SheetPoint = { x: 0, y: 0 };
+  for (let next = 0; next < path.length;) {
+    const step = path[next] ?? -1;
+    const takes = TAKES[step];
+    if (takes === undefined) throw new Error(`Step ${step} of a path is not known`);
+    const own = path.slice(next + 1, next + 1 + takes);
+    next += 1 + takes;
+    if (takes < 2) continue;
+    const to = moved(own.slice(-2), matrix);
+    if (step === LINE) parts.push({ a: from, b: to });
+    from = to;
   }
   return parts;
 }
+
+const moved = (
+  [x = 0, y = 0]: readonly number[],
+  [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0]: Matrix,
+): SheetPoint => ({
+  x: a * x + c * y + e,
+  y: b * x + d * y + f,
+});
