@@ -52,31 +52,43 @@ const MORE = [0.9, 1.12, 0.8, 1.25];
 
 /** Kept of the greatest spacing beyond what is usual when layouts that were thought to keep it do not, in. */
 const MARGIN = 1;
+/** Sets are labelled in whole feet, in. */
+const FOOT = 12;
 /** So many lengths that are thought to fit are tried before a set is refused. */
 const TRIED = 6;
 
-/** Lays a set, or says what fits: lengths that were laid. */
+/** Lays a set, or says what fits: lengths that were laid, sought away from the label's in steps that grow. */
 function lay(plan: SitePlan, chain: FieldChain, cable: LayoutCable): LayoutOutcome {
   const own = attempt(plan, chain, cable);
   if (own.layout) return { ok: true, layout: own.layout };
-  let { ranges } = own;
-  for (let tried = 0; tried < TRIED; tried++) {
+  const broken = own.broken.length > 0;
+  const because = `no layout of its length keeps every limit: ${own.broken.join('; ')}`;
+  let ranges = broken ? without(own.ranges, cable.length - FOOT, cable.length + FOOT) : own.ranges;
+  for (let tried = 0, step = FOOT; tried < TRIED; tried++, step *= broken ? 2 : 1) {
     const misfit = sayMisfit(cable, ranges);
-    const { fits } = misfit;
-    if (own.broken.length > 0) {
-      const message = `no layout keeps every limit: ${own.broken.join('; ')}`;
-      return { ok: false, code: 'limitsBroken', message, fits };
-    }
-    if (!fits) return { ok: false, ...misfit };
+    const { fits, message } = misfit;
+    if (!fits) break;
     const below = fits.longest < cable.length;
-    const length = 12 * (below ? Math.floor(fits.longest / 12) : Math.ceil(fits.shortest / 12));
-    if (attempt(plan, chain, { ...cable, length }).layout) return { ok: false, ...misfit };
-    const rest = below ? { ...fits, longest: length - 12 } : { ...fits, shortest: length + 12 };
-    ranges = ranges.flatMap((range) =>
-      range !== fits ? [range] : rest.shortest <= rest.longest ? [rest] : [],
-    );
+    const length = FOOT * (below ? Math.floor(fits.longest / FOOT) : Math.ceil(fits.shortest / FOOT));
+    if (attempt(plan, chain, { ...cable, length }).layout) {
+      return { ok: false, ...misfit, message: broken ? `${message} (${because})` : message };
+    }
+    ranges = below
+      ? without(ranges, length - step, fits.longest)
+      : without(ranges, fits.shortest, length + step);
   }
+  if (broken) return { ok: false, code: 'limitsBroken', message: because, fits: null };
   return { ok: false, ...sayMisfit(cable, []) };
+}
+
+/** Ranges of lengths without those strictly between two. */
+function without(ranges: readonly FitRange[], from: number, to: number): FitRange[] {
+  return ranges.flatMap(({ shortest, longest }) =>
+    [
+      { shortest, longest: Math.min(longest, from) },
+      { shortest: Math.max(shortest, to), longest },
+    ].filter((rest) => rest.shortest <= rest.longest),
+  );
 }
 
 /** What came of trying to lay a set: a layout; or which lengths are thought to fit, and which limits all layouts break. */
