@@ -5,7 +5,7 @@ import { Pass } from './pass.js';
 import { plan } from './plan.js';
 import { Planner } from './planner.js';
 import { slot } from './slot.js';
-import { inputWith, link, pour, work } from './spec-input.js';
+import { cure, inputWith, link, pour, work } from './spec-input.js';
 
 const cause = { kind: 'called', holdId: 'wind', text: 'called by the foreman' } as const;
 const hold = (from: number, to: number) => ({ from: slot(from), to: slot(to), cause });
@@ -158,5 +158,25 @@ describe('a preview beside what stands fast', () => {
     same(given, [{ kind: 'delay', phaseId: 'one', slots: 4 }]);
     // What gives back the blankets of work under way is settled with it, before everything else.
     same(given, [{ kind: 'delay', phaseId: 'strip', slots: 4 }]);
+  });
+
+  test('of what was settled on the way to something else, and comes back to its own turn', () => {
+    const given = inputWith({
+      pools: [{ id: 'blankets', quantity: 1 }],
+      phases: [
+        work('covered', 0, {
+          trade: undefined,
+          holds: [{ poolId: 'blankets', quantity: 1, untilPhaseId: 'strip' }],
+        }),
+        cure('strip', 1, { crewId: 'masons' }),
+        cure('other', 2, { crewId: 'masons' }),
+      ],
+    });
+    const planner = Planner.of(given);
+    // While it is the longest, what is covered comes first and takes the stripping along.
+    for (const slots of [2, 0, 2]) {
+      const changes: Change[] = [{ kind: 'delay', phaseId: 'covered', slots }];
+      expect(text(planner.preview(changes))).toBe(text(plan(applyChanges(given, changes))));
+    }
   });
 });

@@ -79,19 +79,37 @@ export class Replay {
     for (const index of this.generator.state.takeOusted()) this.stale[index] = 1;
   }
 
-  /** A block of other phases than before is placed anew. */
+  /**
+   * A block of other phases than before, or whose turn among the others is another, is placed anew; all that its phases have is seen by others
+   * than before. Blocks that keep their order among themselves stay; a phase may come to another turn without a change of its own, on the way
+   * to one that asks for it or behind one that it waits for.
+   */
   private compareBlocks(old: SettlingOrder): void {
     const { order } = this.generator;
     const blockOf = new Map(old.heads.map((head, block) => [head, block]));
+    let last = -1;
     order.heads.forEach((head, block) => {
       const was = blockOf.get(head);
-      const from = order.startOf(block);
-      const size = order.endOf(block) - from;
-      let same = was !== undefined && old.endOf(was) - old.startOf(was) === size;
-      for (let i = 0; same && i < size; i++)
-        same = order.nodes[from + i] === old.nodes[old.startOf(was!) + i];
-      if (!same) this.stale[head.index] = 1;
+      if (was !== undefined && was > last && this.isSameBlock(old, was, block)) {
+        last = was;
+        return;
+      }
+      this.stale[head.index] = 1;
+      for (let i = order.startOf(block); i < order.endOf(block); i++) this.disturbAll(order.nodes[i]!);
     });
+  }
+
+  /** Whether a block is of the same phases as one before, none of which has changed its place among the others. */
+  private isSameBlock(old: SettlingOrder, was: number, block: number): boolean {
+    const { order } = this.generator;
+    const [from, before] = [order.startOf(block), old.startOf(was)];
+    const size = order.endOf(block) - from;
+    if (old.endOf(was) - before !== size) return false;
+    for (let i = 0; i < size; i++) {
+      const node = order.nodes[from + i]!;
+      if (node !== old.nodes[before + i] || this.touched.moved.has(node)) return false;
+    }
+    return true;
   }
 
   private isBlockReached(block: number): boolean {
