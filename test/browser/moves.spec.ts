@@ -127,6 +127,7 @@ describe('a phase is moved on the board', () => {
       await page.locator('.bar-movable').first().waitFor();
       await page.locator('.bar-movable').first().focus();
       const detail = page.getByRole('region', { name: 'Detail' });
+      await detail.locator('#detail-reasons li').first().waitFor();
       await detail.getByRole('button', { name: 'Try another start' }).press('Enter');
       await detail.getByLabel('Start').fill('2031-01-23T08:00');
       await detail.getByLabel('Meant as').selectOption('fixed');
